@@ -1,0 +1,1 @@
+export { Refusal, type RefusalFacts, finite, positive, within } from './refusal.ts';
