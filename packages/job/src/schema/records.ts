@@ -1,0 +1,33 @@
+/** Records: what was seen on site. Never edited, only superseded by a later one that names it. */
+import { z } from 'zod';
+import { byId, instant, open } from './open.ts';
+
+const seen = {
+  at: instant,
+  by: z.string(),
+  /** Instrument and its serial, where one was used. */
+  with: z.string().optional(),
+  supersedes: z.string().optional(),
+  note: z.string().optional(),
+};
+
+export const recordsSchema = open({
+  serials: byId(open({ ...seen, of: z.string(), serial: z.string().min(1) })).default({}),
+  readings: byId(
+    open({
+      ...seen,
+      /** Id of the test as the test sheet names it. */
+      test: z.string(),
+      value: z.number(),
+      unit: z.string(),
+      /** Sun in the plane and cell temperature at that moment, where they matter. */
+      sunWM2: z.number().optional(),
+      cellC: z.number().optional(),
+    }),
+  ).default({}),
+  torques: byId(open({ ...seen, of: z.string(), newtonMetres: z.number().positive() })).default({}),
+  photos: byId(open({ ...seen, of: z.string(), file: z.string() })).default({}),
+  signatures: byId(open({ ...seen, of: z.string(), name: z.string() })).default({}),
+});
+
+export type Records = z.infer<typeof recordsSchema>;
