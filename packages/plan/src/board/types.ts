@@ -1,0 +1,68 @@
+import type { Line } from '../trunks/types.ts';
+import type { Working } from '../working.ts';
+
+/** One circuit that carries solar or a battery to the board. */
+export interface SourceCircuit {
+  /** `trunk:a`, `battery:b1`. */
+  readonly id: string;
+  readonly kind: 'trunk' | 'battery';
+  /** Id of the trunk or battery. */
+  readonly of: string;
+  readonly name: string;
+  readonly lines: readonly Line[];
+  readonly designA: number;
+  readonly breakerSheetId: string;
+  readonly breakerA: number;
+  readonly cableSheetId: string;
+  readonly lengthM: number;
+  /** Table current, each correction, and what is left. */
+  readonly capacity: {
+    readonly tableA: number;
+    readonly factors: readonly { readonly name: string; readonly factor: number }[];
+    readonly capacityA: number;
+    readonly working: Working;
+  };
+  /** Smallest cable at hand that meets capacity, and why each smaller one does not. */
+  readonly sizes: readonly {
+    readonly cableSheetId: string;
+    readonly capacityA: number;
+    readonly meets: boolean;
+    readonly why: string;
+  }[];
+  /** Hot loop at the far end of the circuit; undefined where the supply's loop is not known. */
+  readonly loop?: {
+    readonly ohm: number;
+    readonly coldOhm: number;
+    readonly limitOhm?: number;
+    readonly working: Working;
+  };
+  /** Prospective current at the board against the breaker. */
+  readonly breakingKA: number;
+}
+
+export interface BoardPlan {
+  readonly name: string;
+  readonly circuits: readonly SourceCircuit[];
+  /** Sources on each line, A. */
+  readonly lineA: Readonly<Record<Line, number>>;
+  readonly lineVA: Readonly<Record<Line, number>>;
+  readonly largestDifferenceVA: number;
+  /** Neutral current with full sun and no load, A; undefined on a single-phase board. */
+  readonly neutralA?: number;
+  readonly bus: {
+    readonly busA?: number;
+    readonly mainA?: number;
+    readonly sourceA: number;
+    /** What the region's rule compares, and its limit. */
+    readonly comparedA?: number;
+    readonly limitA?: number;
+    readonly rule: string;
+    readonly working?: Working;
+  };
+  readonly waysNeeded: number;
+  readonly waysFree?: number;
+  readonly standingLeakageMA: number;
+  readonly prospectiveA?: number;
+  readonly workings: readonly Working[];
+  readonly leavesOut: readonly string[];
+}

@@ -1,0 +1,28 @@
+import type { Finding, Tally } from '../finding.ts';
+
+export interface ChecksPlan {
+  readonly pack: 'au-nz' | 'iec-eu' | 'us';
+  readonly variant: string;
+  readonly editions: Readonly<Record<string, string>>;
+  /** What stops the job first, then asks, then the rest by how near they are to their limits. */
+  readonly findings: readonly Finding[];
+  readonly tally: Tally;
+  /** Limits from memory that stand behind a `meets` and nobody has confirmed. */
+  readonly unconfirmed: readonly { readonly rule: string; readonly clause: string; readonly edition: string }[];
+  readonly words: RegionWords;
+  readonly leavesOut: readonly string[];
+}
+
+/** The region's own words for things the tool names. */
+export interface RegionWords {
+  readonly board: string;
+  readonly earth: string;
+  readonly line: string;
+  readonly breaker: string;
+  readonly residualDevice: string;
+  readonly network: string;
+  readonly supply: string;
+  readonly homeRun: string;
+  readonly changeover: string;
+  readonly isolator: string;
+}

@@ -1,0 +1,39 @@
+import type { Working } from '../working.ts';
+
+export interface ModuleEnergy {
+  readonly moduleId: string;
+  readonly monthlyKwh: readonly number[];
+  readonly annualKwh: number;
+  /** Loss at the unit's own ceiling, kWh a year. */
+  readonly clippedKwh: number;
+  /** Beam taken by near objects, share of the module's year. */
+  readonly shadeLoss: number;
+  /** The chain from sun to a.c., a ledger: what, factor, running value. */
+  readonly ledger: readonly {
+    readonly what: string;
+    readonly factor?: number;
+    readonly value: number;
+    readonly unit: string;
+  }[];
+  readonly working: Working;
+}
+
+export interface EnergyPlan {
+  readonly modules: readonly ModuleEnergy[];
+  /** Sum at the units' terminals less wire loss, kWh. */
+  readonly monthlyKwh: readonly number[];
+  readonly annualKwh: number;
+  readonly rangeKwh: readonly [number, number];
+  readonly kwhPerKw: number;
+  readonly clippedKwh: number;
+  /** Lost to the export limit if nothing is used in the house: an upper bound, stated so; undefined without a limit. */
+  readonly exportLimitLossAtMostKwh?: number;
+  /** A.c. power of the whole array, W, a step of the sun stage; by line for three-phase boards. */
+  readonly acW: Float64Array;
+  /** Mean day of each month: 12 × 24 hours, W. */
+  readonly meanDayW: readonly (readonly number[])[];
+  readonly loads: { readonly annualKwh?: number; readonly nightKwh?: number; readonly hourlyW?: readonly number[] };
+  readonly working: Working;
+  readonly workings: readonly Working[];
+  readonly leavesOut: readonly string[];
+}

@@ -1,0 +1,18 @@
+export * from './array/types.ts';
+export * from './backup/types.ts';
+export * from './board/types.ts';
+export * from './checks/types.ts';
+export * from './day/types.ts';
+export * from './energy/types.ts';
+export * from './finding.ts';
+export * from './kit/types.ts';
+export type { Plan, PlanInputs, StageName } from './plan.ts';
+export * from './roof/types.ts';
+export type { LabelText, Limit, PackWords, RulePack } from './rules/pack.ts';
+export * from './site/types.ts';
+export * from './structure/types.ts';
+export * from './sun/types.ts';
+export * from './tests/types.ts';
+export * from './trunks/types.ts';
+export { given, type Working, worked } from './working.ts';
+export { createPlanner, type Planner, stageNames, workOut } from './workOut.ts';

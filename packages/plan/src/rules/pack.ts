@@ -1,0 +1,117 @@
+import type { Seen } from '../finding.ts';
+
+/** A limit of a rule pack: its value, where it stands, and how it is known. */
+export interface Limit<T = number> {
+  readonly value: T;
+  /** `AS/NZS 4777.1 cl 3.3.3`. */
+  readonly clause: string;
+  /** Key into `choices.rules.editions`: `AS/NZS 4777.1`. */
+  readonly document: string;
+  readonly seen: Seen;
+  readonly note?: string;
+}
+
+export interface LabelText {
+  readonly id: string;
+  readonly text: string;
+  readonly where: string;
+  readonly clause: string;
+  readonly document: string;
+  readonly seen: Seen;
+  /** When it is needed. */
+  readonly when: 'always' | 'battery' | 'backup' | 'per source' | 'per trunk';
+}
+
+/** Words of the region for the things the tool names. */
+export interface PackWords {
+  readonly board: string;
+  readonly earth: string;
+  readonly line: string;
+  readonly breaker: string;
+  readonly residualDevice: string;
+  readonly network: string;
+  readonly supply: string;
+  readonly homeRun: string;
+  readonly changeover: string;
+  readonly isolator: string;
+}
+
+/**
+ * A region's rules as data. Judging is done by small functions in `checks/rules`, which read these figures.
+ * `undefined` means that the region has no such rule, and the checks say so.
+ */
+export interface RulePack {
+  readonly id: 'au-nz' | 'iec-eu' | 'us';
+  readonly variant: 'au' | 'nz' | 'gb' | 'ie' | 'eu' | 'us';
+  readonly words: PackWords;
+  readonly wiring: 'iec' | 'au-nz' | 'us-120-240' | 'us-120-208';
+  /** Editions taken where the job names none. */
+  readonly editions: Readonly<Record<string, string>>;
+
+  /** Voltage rise, terminals of the farthest unit to the point of supply, share of nominal. */
+  readonly riseShare: Limit;
+  /** Design current times this may not pass the breaker; 1 or 1.25. */
+  readonly continuousFactor: Limit;
+  /** Largest share of its rating a breaker may carry for hours where its sheet does not say. */
+  readonly breakerContinuousShare: Limit;
+  readonly cableMethod: 'iec' | 'nec';
+  readonly loop?: { readonly standard: 'BS 7671' | 'AS/NZS 3000'; readonly limit: Limit<string> };
+  readonly bus: { readonly kind: 'sum of sources' | '120 percent'; readonly limit: Limit };
+  readonly lineDifferenceVA?: Limit;
+  /** Above this on any line the network has to be asked first; at or below it may be told. */
+  readonly tellOnlyA?: Limit;
+  readonly tellOnlyVA?: Limit;
+  readonly exportVAPerLine?: Limit;
+  /** Supply band, shares of nominal below and above. */
+  readonly supplyBand: Limit<readonly [number, number]>;
+
+  readonly setbacks: { readonly eaveM: Limit; readonly ridgeM: Limit; readonly sideM: Limit };
+  readonly gapUnderMm: Limit<readonly [number, number]>;
+  readonly dcAcRatio?: Limit;
+  readonly coldVoltage: Limit<string>;
+  /** Extra-low-voltage promise of a unit per module, V. */
+  readonly lowVoltageDcV?: Limit;
+
+  readonly wind: {
+    readonly method: 'AS/NZS 1170.2' | 'EN 1991-1-4' | 'ASCE 7';
+    readonly limit: Limit<string>;
+    /** Least ratio of resistance to load on the worst foot. */
+    readonly footMargin: Limit;
+  };
+
+  readonly batteryPlace: {
+    readonly sideMm: Limit;
+    readonly aboveMm: Limit;
+    readonly frontMm: Limit;
+    readonly forbidden: Limit<readonly string[]>;
+  };
+  readonly batteryKwhMost?: Limit;
+  readonly backup: {
+    readonly runningShare: Limit;
+    readonly startShare: Limit;
+    /** Solar on the backed-up side over the battery's rating. */
+    readonly solarShare: Limit;
+    readonly neutral: Limit<'grid neutral stays' | 'bond relay and own electrode' | 'bond stays at the service'>;
+  };
+
+  readonly tests: {
+    readonly insulationMOhm: Limit;
+    readonly insulationTestV: Limit;
+    readonly mainEarthOhm: Limit;
+    readonly railBondOhm: Limit;
+    readonly residualMs: Limit;
+    /** Measured cold loop over the table's hot limit. */
+    readonly coldLoopShare: Limit;
+    readonly lossOfMainsS: Limit;
+    readonly reconnectS: Limit;
+  };
+
+  readonly labels: readonly LabelText[];
+  readonly documents: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly who: string;
+    readonly clause: string;
+    readonly seen: Seen;
+  }[];
+}

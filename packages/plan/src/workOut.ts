@@ -1,0 +1,115 @@
+import type { Job } from '@eaveline/job';
+import { arrayStage } from './array/index.ts';
+import { backupStage } from './backup/index.ts';
+import { boardStage } from './board/index.ts';
+import { checksStage } from './checks/index.ts';
+import { dayStage } from './day/index.ts';
+import { energyStage } from './energy/index.ts';
+import { kitStage } from './kit/index.ts';
+import type { Plan, PlanInputs, StageName } from './plan.ts';
+import { roofStage } from './roof/index.ts';
+import { siteStage } from './site/index.ts';
+import type { Stage } from './stage.ts';
+import { structureStage } from './structure/index.ts';
+import { sunStage } from './sun/index.ts';
+import { testsStage } from './tests/index.ts';
+import { trunksStage } from './trunks/index.ts';
+
+/** A stage with its own types rubbed off, so that a chain of unlike stages can stand in one list. */
+interface AnyStage {
+  readonly name: StageName;
+  readonly before: readonly StageName[];
+  view(job: Job): unknown;
+  run(view: unknown, before: Plan, inputs: PlanInputs): Plan[StageName];
+}
+
+function anyStage<N extends StageName, B extends StageName, V>(stage: Stage<N, B, V>): AnyStage {
+  return {
+    name: stage.name,
+    before: stage.before,
+    view: (job) => stage.view(job),
+    run: (view, before, inputs) => stage.run(view as V, before, inputs),
+  };
+}
+
+/** The road, in the order it is walked. */
+const road: readonly AnyStage[] = [
+  anyStage(siteStage),
+  anyStage(sunStage),
+  anyStage(roofStage),
+  anyStage(arrayStage),
+  anyStage(trunksStage),
+  anyStage(boardStage),
+  anyStage(energyStage),
+  anyStage(backupStage),
+  anyStage(structureStage),
+  anyStage(checksStage),
+  anyStage(kitStage),
+  anyStage(dayStage),
+  anyStage(testsStage),
+];
+
+/** Names of the stages in the order of the road. */
+export const stageNames: readonly StageName[] = road.map((stage) => stage.name);
+
+interface Kept {
+  readonly key: string;
+  readonly before: readonly unknown[];
+  readonly weather: unknown;
+  readonly answer: Plan[StageName];
+}
+
+/** Works out plans one after another and redoes only the stages whose inputs changed. */
+export interface Planner {
+  (job: Job, inputs?: PlanInputs): Plan;
+  /** Stages that the last call had to redo. */
+  redone(): readonly StageName[];
+}
+
+/**
+ * A planner with a memory of one plan.
+ *
+ * A stage is redone when its view of the job reads differently, when an earlier stage it uses was redone, or when
+ * the weather file is another one. Everything else is handed on as it was, the same object.
+ */
+export function createPlanner(): Planner {
+  const kept = new Map<StageName, Kept>();
+  let redone: StageName[] = [];
+
+  const plan = (job: Job, inputs: PlanInputs = {}): Plan => {
+    redone = [];
+    const parts: Partial<Record<StageName, unknown>> = {};
+    for (const stage of road) {
+      const view = stage.view(job);
+      const key = JSON.stringify(view);
+      const before = stage.before.map((name) => parts[name]);
+      const last = kept.get(stage.name);
+      const same =
+        last !== undefined &&
+        last.key === key &&
+        last.weather === inputs.weather &&
+        last.before.every((part, i) => part === before[i]);
+      if (same) {
+        parts[stage.name] = last.answer;
+        continue;
+      }
+      const answer = stage.run(view, parts as unknown as Plan, inputs);
+      kept.set(stage.name, { key, before, weather: inputs.weather, answer });
+      parts[stage.name] = answer;
+      redone.push(stage.name);
+    }
+    return { jobId: job.id, jobName: job.name, invented: job.invented, ...parts } as Plan;
+  };
+
+  return Object.assign(plan, { redone: () => redone });
+}
+
+/**
+ * Works out everything there is to know about a job: a pure function of the job and its inputs.
+ *
+ * @throws {Refusal} only where a figure has no physical meaning that `parseJob` lets through; a design that breaks
+ * a rule is a finding, and a missing fact is an `ask`.
+ */
+export function workOut(job: Job, inputs: PlanInputs = {}): Plan {
+  return createPlanner()(job, inputs);
+}
