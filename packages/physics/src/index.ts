@@ -1,2 +1,3 @@
-export { Refusal, type RefusalFacts, finite, positive, within } from './refusal.ts';
 export * from './conductor/index.ts';
+export { finite, positive, Refusal, type RefusalFacts, within } from './refusal.ts';
+export * from './sun/index.ts';
