@@ -8,20 +8,20 @@ import {
   INSULATION_LENGTH_FACTOR,
 } from './data/iecCapacity.ts';
 
-export type Insulation = 'PVC' | 'XLPE';
-export type Method = 'A1' | 'A2' | 'B1' | 'B2' | 'C' | 'D1' | 'E';
-export type Grouping = keyof typeof IEC_GROUPING_FACTOR;
+export type CableInsulation = 'PVC' | 'XLPE';
+export type InstallationMethod = 'A1' | 'A2' | 'B1' | 'B2' | 'C' | 'D1' | 'E';
+export type CableGrouping = keyof typeof IEC_GROUPING_FACTOR;
 
 export interface IecCapacityInput {
   /** Only copper is tabulated here. */
   readonly conductor: 'copper';
-  readonly insulation: Insulation;
+  readonly insulation: CableInsulation;
   readonly loadedConductors: 2 | 3;
-  readonly method: Method;
+  readonly method: InstallationMethod;
   readonly sizeMm2: number;
   /** Air round the cable; for D1 the ground. */
   readonly ambientC: number;
-  readonly grouping?: Grouping;
+  readonly grouping?: CableGrouping;
   /** Circuits together, this one counted. Default 1. */
   readonly circuits?: number;
   /** Length run inside thermal insulation, mm. Default 0. */
@@ -61,7 +61,7 @@ export function tabulatedCapacityA(input: Omit<IecCapacityInput, 'ambientC'>): n
  * Ambient factor: that of the table's row at or above the temperature, so between rows it errs on the safe side.
  * Below the first row (10 °C) nothing is gained. Source: IEC 60364-5-52:2009, Tables B.52.14 and B.52.15.
  */
-export function ambientFactor(insulation: Insulation, ambientC: number, method: Method = 'C'): number {
+export function ambientFactor(insulation: CableInsulation, ambientC: number, method: InstallationMethod = 'C'): number {
   const rows = (method === 'D1' ? IEC_GROUND_FACTOR : IEC_AIR_FACTOR)[insulation];
   const hottestC = rows[rows.length - 1]?.[0] as number;
   within(ambientC, -60, hottestC, 'ambientC', 'Choose a cable with hotter insulation, or a cooler route.');
@@ -69,10 +69,10 @@ export function ambientFactor(insulation: Insulation, ambientC: number, method: 
 }
 
 /**
- * Grouping factor: that of the table's row at or above the number of circuits. The single-layer rows fall
+ * CableGrouping factor: that of the table's row at or above the number of circuits. The single-layer rows fall
  * no further above nine circuits; the bunched row ends at twenty. Source: IEC 60364-5-52:2009, Table B.52.17.
  */
-export function groupingFactor(grouping: Grouping, circuits: number): number {
+export function groupingFactor(grouping: CableGrouping, circuits: number): number {
   const rows: readonly (readonly [number, number])[] | undefined = IEC_GROUPING_FACTOR[grouping];
   if (!rows) {
     throw new Refusal({

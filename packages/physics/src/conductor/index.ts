@@ -1,13 +1,13 @@
 export {
   ambientFactor,
-  type Grouping,
+  type CableGrouping,
+  type CableInsulation,
   groupingFactor,
   type IecCapacity,
   type IecCapacityInput,
-  type Insulation,
+  type InstallationMethod,
   iecCableCapacity,
   insulationFactor,
-  type Method,
   tabulatedCapacityA,
 } from './capacity.ts';
 export {
