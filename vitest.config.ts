@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { chromiumPath } from './scripts/chromium.mjs';
 
 const rooms = [
   'packages/physics',
@@ -9,16 +10,21 @@ const rooms = [
   'apps/server',
   'apps/cli',
   'apps/web',
+  'scripts',
 ];
+
+// a test that needs a browser says `test.skipIf(!process.env.CHROME_PATH)`
+const browser = chromiumPath();
 
 export default defineConfig({
   resolve: { conditions: ['source'] },
   ssr: { resolve: { conditions: ['source'] } },
   test: {
     passWithNoTests: false,
+    env: browser === undefined ? {} : { CHROME_PATH: browser },
     projects: rooms.map((root) => ({
       extends: true as const,
-      test: { name: root.split('/')[1] as string, root, include: ['{src,test}/**/*.test.{ts,tsx}'] },
+      test: { name: root.split('/').at(-1) as string, root, include: ['{src,test}/**/*.test.{ts,tsx}', '*.test.ts'] },
     })),
   },
 });

@@ -71,7 +71,9 @@ test('refusal: a file that is not there is one line, without a stack', async () 
   const { io, answers } = listeningIo();
   const missing = Object.assign(new Error('ENOENT: no such file'), { code: 'ENOENT', path: 'roof.job.json' });
   const registerRead: Register = (program, withIo) => {
-    program.command('read').action(() => withIo.readText('roof.job.json'));
+    program.command('read').action(async () => {
+      await withIo.readText('roof.job.json');
+    });
   };
   await runCommandLine(['read'], [registerRead], { ...io, readText: () => Promise.reject(missing) });
   expect(answers).toEqual([{ text: 'roof.job.json: There is no such file.', verdict: 2 }]);

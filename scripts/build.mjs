@@ -1,0 +1,122 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import process from 'node:process';
+import { fileURLToPath } from 'node:url';
+import { runStep } from './runStep.mjs';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const CORE = ['packages/physics', 'packages/formats', 'packages/job', 'packages/plan', 'packages/papers'];
+
+/** What is built, from which rooms, into which folder. */
+const PARTS = {
+  cli: { rooms: [...CORE, 'apps/server', 'apps/cli'], out: 'apps/cli/dist', make: bundleCommand },
+  web: { rooms: [...CORE, 'apps/web'], out: 'apps/web/dist/site', make: buildSheets },
+};
+
+const NOT_SOURCE = /(^|\/)(node_modules|dist|test|fixtures)(\/|$)|\.(test|bench)\.tsx?$|\.tsbuildinfo$/;
+
+/** Every source file below a folder, sorted, so that the same tree always gives the same list. */
+function sourcesBelow(folder) {
+  return readdirSync(folder, { withFileTypes: true })
+    .flatMap((entry) => {
+      const path = join(folder, entry.name);
+      if (NOT_SOURCE.test(relative(ROOT, path))) return [];
+      return entry.isDirectory() ? sourcesBelow(path) : [path];
+    })
+    .sort();
+}
+
+/** A name for the state of the sources: the same exactly when nothing that goes into the part has changed. */
+function stateOf({ rooms }) {
+  const hash = createHash('sha256');
+  const own = ['package-lock.json', 'scripts/build.mjs'].map((file) => join(ROOT, file));
+  for (const file of [...own, ...rooms.flatMap((room) => sourcesBelow(join(ROOT, room)))]) {
+    hash.update(relative(ROOT, file)).update('\0').update(readFileSync(file)).update('\0');
+  }
+  return hash.digest('hex');
+}
+
+const stampOf = (part) => join(ROOT, part.out, '.built-from');
+
+function isStale(part, state) {
+  const stamp = stampOf(part);
+  return !existsSync(stamp) || readFileSync(stamp, 'utf8') !== state;
+}
+
+/**
+ * One file for the command. Our own rooms are bundled from their sources; npm packages stay outside,
+ * for some of them open files that lie beside their modules.
+ */
+async function bundleCommand(out) {
+  const esbuild = await import('esbuild');
+  const ours = /^@eaveline\//;
+  try {
+    const { outputFiles } = await esbuild.build({
+      absWorkingDir: ROOT,
+      entryPoints: ['apps/cli/src/main.ts'],
+      outfile: join(out, 'main.js'),
+      bundle: true,
+      write: false,
+      platform: 'node',
+      format: 'esm',
+      target: 'node20',
+      conditions: ['source'],
+      sourcemap: 'linked',
+      logLevel: 'warning',
+      plugins: [
+        {
+          name: 'npm packages stay outside',
+          setup(build) {
+            build.onResolve({ filter: /^[^./]/ }, ({ path, kind }) =>
+              kind === 'entry-point' || ours.test(path) ? undefined : { path, external: true },
+            );
+          },
+        },
+      ],
+    });
+    // beside the target first: a command that starts meanwhile reads the old bundle or the new, never half of one
+    for (const { path, contents } of outputFiles) {
+      const half = `${path}.${process.pid}.half`;
+      writeFileSync(half, contents);
+      renameSync(half, path);
+    }
+  } finally {
+    await esbuild.stop();
+  }
+}
+
+async function buildSheets(out) {
+  const vite = join(ROOT, 'node_modules/vite/bin/vite.js');
+  const args = [vite, 'build', '--outDir', out, '--emptyOutDir', '--logLevel', 'warn'];
+  // what vite says belongs to the build, not to the answer on standard output
+  const { code } = await runStep(process.execPath, args, {
+    cwd: join(ROOT, 'apps/web'),
+    stdio: ['ignore', process.stderr, 'inherit'],
+  });
+  if (code !== 0) throw new Error(`vite build ended with ${code}; it says why above.`);
+}
+
+/**
+ * Builds the parts whose sources differ from those they were last built from.
+ *
+ * @param names  of `cli` and `web`.
+ * @param say    receives one line for each part that is about to be built.
+ */
+export async function ensureBuilt(names, say) {
+  for (const name of names) {
+    const part = PARTS[name];
+    const state = stateOf(part);
+    if (!isStale(part, state)) continue;
+    say(`Building ${part.out}.`);
+    const out = join(ROOT, part.out);
+    rmSync(stampOf(part), { force: true });
+    mkdirSync(out, { recursive: true });
+    await part.make(out);
+    writeFileSync(stampOf(part), state);
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  await ensureBuilt(Object.keys(PARTS), (line) => process.stderr.write(`${line}\n`));
+}
