@@ -55,7 +55,10 @@ export const trunkSchema = open({
   lines: z.array(lineSchema).min(1).max(3),
   /** The drop whose joint the home run enters. */
   feedDrop: count,
-  /** Extra cable between two neighbouring drops: `afterDrop` n stands between n and n + 1. */
+  /**
+   * Extra cable between two neighbouring drops: `afterDrop` n stands between n and n + 1.
+   * It adds to the drop pitch: the span there is the pitch plus `lengthM`.
+   */
   jumpers: byId(open({ afterDrop: count, lengthM: aboveZero, why: z.string().optional() })).default({}),
   /** Drops laid but not used, between neighbours: capped. */
   spareDrops: z.int().nonnegative().default(0),
@@ -95,7 +98,7 @@ export const backupSchema = open({
     )
     .default({}),
   reserve: share.default(0.2),
-  /** Trunks that stand on the backed-up side. */
+  /** Trunks that stand on the backed-up side, by trunk id. */
   trunks: z.record(z.string(), z.boolean()).default({}),
   electrode: z.boolean().optional(),
 });
@@ -161,6 +164,7 @@ export const choicesSchema = open({
   }).default({}),
   parts: z.record(z.string(), z.string()).default({}),
   setbacks: open({ eaveM: zeroOrMore, ridgeM: zeroOrMore, sideM: zeroOrMore }).partial().default({}),
+  /** What the export limit is set to: on each line where the network's limit is for a line, else in sum. */
   exportLimitSetVA: zeroOrMore.optional(),
   crew: byId(personSchema).default({}),
   day: daySchema.default({ startsAt: '07:00', hoursPerDay: 8.5, doneBefore: {} }),

@@ -5,7 +5,7 @@ import { conductorSchema } from './sheets.ts';
 
 export const lineSchema = z.enum(['L1', 'L2', 'L3']);
 
-/** Who found a fact, when, with what. Kept beside the facts, keyed by the fact's path with dots. */
+/** Who found a fact, when, with what. Kept beside the facts, keyed by the fact's path in them with dots, `supply.loopOhm`. */
 export const provenanceSchema = open({
   by: z.string(),
   at: instant,
@@ -70,7 +70,7 @@ export const networkFactsSchema = open({
 
 export const supplyFactsSchema = open({
   system: z.enum(['single-phase', 'split-phase', 'three-phase']),
-  /** Line to neutral. */
+  /** Line to neutral: 230, or 120 in a split-phase house. */
   nominalV: aboveZero,
   earthing: z.enum(['MEN', 'TN-C-S', 'TN-S', 'TT', 'US-grounded']),
   /** Service fuse, main breaker of the network's side, or main switch where that is what limits. */

@@ -56,6 +56,7 @@ export const unitSheetSchema = open({
   inputs: count,
   /** How it sits on the supply: line to neutral, line to line, or on all three lines. */
   connection: z.enum(['line-neutral', 'line-line', 'three-phase']),
+  /** Between its own terminals; line to neutral where it is three-phase. */
   nominalV: aboveZero,
   trackingLowV: aboveZero,
   trackingHighV: aboveZero,
