@@ -1,0 +1,74 @@
+import type { FastifyInstance } from 'fastify';
+import { type Problem, refused, type Validated } from './problem.ts';
+import type { JobStore } from './store/jobStore.ts';
+
+export interface JobRouteParts {
+  readonly store: JobStore;
+  /** Judges a whole document; nothing that fails it is written. */
+  readonly validate: (document: unknown) => Validated;
+  readonly now: () => Date;
+}
+
+const noSuchJob = (id: string) =>
+  refused({
+    at: 'id',
+    found: id,
+    wanted: 'the id of a job in the book',
+    mend: 'Take an id from GET /api/jobs, or save a job under this one first.',
+  });
+
+const otherId = (inPath: string, inDocument: string): Problem => ({
+  at: 'id',
+  found: inDocument,
+  wanted: inPath,
+  mend: 'Send a document to the address that bears its own id.',
+});
+
+const seenBefore = (revision: string) =>
+  refused({
+    at: 'If-Match',
+    found: revision,
+    wanted: 'the newest revision',
+    mend: 'Somebody saved meanwhile. Read the job again, bring the changes together, then save.',
+  });
+
+const eTag = (revision: number) => `"${revision}"`;
+
+/** The revision an If-Match header names: undefined without header or for `*`, NaN where it names none of ours. */
+function revisionOf(ifMatch: string | undefined): number | undefined {
+  if (ifMatch === undefined || ifMatch === '*') return undefined;
+  const digits = /^"(\d{1,15})"$/.exec(ifMatch)?.[1];
+  return digits === undefined ? Number.NaN : Number(digits);
+}
+
+/**
+ * Jobs over HTTP.
+ *
+ * - `GET /api/jobs`: what is in the book, the job saved last first.
+ * - `GET /api/jobs/:id`: the document; its revision stands in `ETag`.
+ * - `PUT /api/jobs/:id`: the whole document. 400 with every problem, and nothing written, where it does not hold.
+ *   With `If-Match` of a revision that is no longer the newest, 412 and nothing written.
+ */
+export function jobRoutes(app: FastifyInstance, { store, validate, now }: JobRouteParts): void {
+  app.get('/api/jobs', async () =>
+    (await store.list()).map(({ id, name, region, updated }) => ({ id, name, region, updated })),
+  );
+
+  app.get<{ Params: { id: string } }>('/api/jobs/:id', async ({ params }, reply) => {
+    const job = await store.get(params.id);
+    if (job === undefined) return reply.code(404).send(noSuchJob(params.id));
+    return reply.header('etag', eTag(job.revision)).send(job.document);
+  });
+
+  app.put<{ Params: { id: string } }>('/api/jobs/:id', async ({ params, body, headers }, reply) => {
+    const judged = validate(body);
+    if (!judged.ok) return reply.code(400).send(refused(...judged.problems));
+    if (judged.id !== params.id) return reply.code(400).send(refused(otherId(params.id, judged.id)));
+
+    const { id, name, region, document } = judged;
+    const entry = await store.put({ id, name, region, document, savedAt: now() }, revisionOf(headers['if-match']));
+    if (entry === undefined) return reply.code(412).send(seenBefore(headers['if-match'] ?? ''));
+    const { updated } = entry;
+    return reply.header('etag', eTag(entry.revision)).send({ id, name, region, updated });
+  });
+}
