@@ -1,4 +1,6 @@
 export * from './conductor/index.ts';
-export { finite, positive, Refusal, type RefusalFacts, within } from './refusal.ts';
-export * from './sun/index.ts';
 export * from './network/index.ts';
+export { finite, positive, Refusal, type RefusalFacts, within } from './refusal.ts';
+export * from './series/index.ts';
+export * from './sky/index.ts';
+export * from './sun/index.ts';
