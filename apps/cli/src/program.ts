@@ -27,7 +27,7 @@ export function couldNotRun(error: unknown): string {
   const { code, path } = error as NodeJS.ErrnoException;
   const words = code === undefined ? undefined : SYSTEM_WORDS[code];
   if (words !== undefined) return path === undefined ? words : `${path}: ${words}`;
-  if (error.name === 'Refusal') return error.message;
+  if (error.name === 'Refusal' || error.name === 'CannotServe') return error.message;
   return error.stack ?? error.message;
 }
 
