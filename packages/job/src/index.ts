@@ -1,4 +1,4 @@
-export { demoJobs, kestrelRise } from './demo/index.ts';
+export { demoJobs, ironbarkClinic, kestrelRise, larkspurLane, quaysideTerrace } from './demo/index.ts';
 export { apartM, type HousePoint, type PlanePoint, planeOutline, planeToHouse } from './demo/planeGeometry.ts';
 export * from './schema/choices.ts';
 export * from './schema/facts.ts';

@@ -1,7 +1,13 @@
 import type { Job } from '../schema/job.ts';
+import { ironbarkClinic } from './ironbarkClinic.ts';
 import { kestrelRise } from './kestrelRise/index.ts';
+import { larkspurLane } from './larkspurLane.ts';
+import { quaysideTerrace } from './quaysideTerrace.ts';
 
+export { ironbarkClinic } from './ironbarkClinic.ts';
 export { kestrelRise } from './kestrelRise/index.ts';
+export { larkspurLane } from './larkspurLane.ts';
+export { quaysideTerrace } from './quaysideTerrace.ts';
 
 /** The jobs the product ships with. Everything in them is invented. */
-export const demoJobs: readonly Job[] = [kestrelRise];
+export const demoJobs: readonly Job[] = [kestrelRise, larkspurLane, quaysideTerrace, ironbarkClinic];

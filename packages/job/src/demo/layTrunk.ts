@@ -34,8 +34,8 @@ export interface LaidTrunk {
 /**
  * Units, modules and jumpers of one trunk, in the order its drops are laid.
  *
- * Where the trunk leaves one row for another, the way between the two units is the straight distance plus 0.30 m,
- * rounded up to 50 mm; the jumper is what that way needs beyond one drop pitch.
+ * Where the trunk leaves one row for another, the way between the two units is the straight distance plus 0.30 m;
+ * in a row it is the straight distance. Rounded up to 50 mm; the jumper is what that way needs beyond one drop pitch.
  */
 export function layTrunk(laying: TrunkLaying): LaidTrunk {
   const { along, perUnit = 1, trunkId, unitSheet } = laying;
@@ -59,10 +59,14 @@ function jumperBefore(laying: TrunkLaying, first: number, drop: number) {
   const { along, perUnit = 1, dropPitchM } = laying;
   const from = splitPlace(along[first - perUnit] as PlaceName);
   const to = splitPlace(along[first] as PlaceName);
-  if (from[0] === to[0]) return undefined;
-  const wayM = Math.ceil((apartM(centre(laying, from), centre(laying, to)) + SLACK_M) * 20) / 20;
+  const slackM = from[0] === to[0] ? 0 : SLACK_M;
+  const straightM = apartM(centre(laying, from), centre(laying, to));
+  if (slackM === 0 && straightM <= dropPitchM) return undefined;
+  const wayM = Math.ceil((straightM + slackM) * 20 - 1e-9) / 20;
   const lengthM = Math.round((wayM - dropPitchM) * 100) / 100;
-  return lengthM > 0 ? { afterDrop: drop - 1, lengthM, why: `from ${from[0]} to ${to[0]}` } : undefined;
+  return lengthM > 0
+    ? { afterDrop: drop - 1, lengthM, why: slackM === 0 ? `along ${to[0]}` : `from ${from[0]} to ${to[0]}` }
+    : undefined;
 }
 
 function centre({ rows, planes, module }: TrunkLaying, [rowId, place]: readonly [string, number]) {

@@ -4,14 +4,12 @@ import { demoJobs, kestrelRise } from './index.ts';
 import { moduleCorners } from './layRows.ts';
 import { type PlanePoint, planeOutline, planeToHouse } from './planeGeometry.ts';
 
-/** Least distance from a point to the edges of an outline running anticlockwise; negative outside. */
-function insideByM(outline: readonly PlanePoint[], [u, v]: PlanePoint): number {
-  return Math.min(
-    ...outline.map(([u0, v0], k) => {
-      const [u1, v1] = outline[(k + 1) % outline.length];
-      return ((u1 - u0) * (v - v0) - (v1 - v0) * (u - u0)) / Math.hypot(u1 - u0, v1 - v0);
-    }),
-  );
+/** Distances from a point to the edges of an outline running anticlockwise, eave first; negative outside. */
+function insideByM(outline: readonly PlanePoint[], [u, v]: PlanePoint): number[] {
+  return outline.map(([u0, v0], k) => {
+    const [u1, v1] = outline[(k + 1) % outline.length];
+    return ((u1 - u0) * (v - v0) - (v1 - v0) * (u - u0)) / Math.hypot(u1 - u0, v1 - v0);
+  });
 }
 
 function placed(job: Job) {
@@ -36,7 +34,7 @@ test('Kestrel Rise, by hand: slope length, hip setbacks, the ring round the flue
   expect(planes.north.slopeLengthM).toBeCloseTo(5.845, 3);
   // upper left corner of east-1: u 2.525, v 2.072; the hip there stands at 2.072 · 5.4/5.845 = 1.914;
   // 0.611 along the eave, × 5.845/√(5.4² + 5.845²) = 0.7345 across the hip
-  expect(insideByM(planeOutline(planes.east), [2.525, 2.072])).toBeCloseTo(0.449, 3);
+  expect(Math.min(...insideByM(planeOutline(planes.east), [2.525, 2.072]))).toBeCloseTo(0.449, 3);
   // the north plane is seen from the north: its left eave end is the house's north-east corner, its right the north-west
   expect(planeToHouse(planes.north, [16.8, 0])[0]).toBeCloseTo(0, 9);
   expect(planeToHouse(planes.north, [0, 5.845])).toEqual([
@@ -51,11 +49,16 @@ test.each(demoJobs.filter((job) => job.id !== 'practice-yard').map((job) => [job
   (_, job) => {
     const modules = placed(job);
     expect(modules.length).toBeGreaterThan(9);
-    const { eaveM = 0, sideM = 0 } = job.choices.setbacks;
+    const { eaveM = 0, ridgeM = 0, sideM = 0 } = job.choices.setbacks;
     for (const { id, planeId, corners } of modules) {
       const outline = planeOutline(job.facts.roof.planes[planeId]);
-      const least = Math.min(...corners.map((corner) => insideByM(outline, corner)));
-      expect(least, id).toBeGreaterThanOrEqual(Math.min(eaveM, sideM) - 1e-9);
+      // four edges: eave, right, ridge, left; three where the plane ends in a point
+      const keepM = outline.length === 4 ? [eaveM, sideM, ridgeM, sideM] : [eaveM, sideM, sideM];
+      for (const corner of corners) {
+        insideByM(outline, corner).forEach((insideM, edge) => {
+          expect(insideM, `${id} at edge ${edge}`).toBeGreaterThanOrEqual(keepM[edge] - 1e-9);
+        });
+      }
 
       for (const [name, thing] of Object.entries(job.facts.roof.obstructions)) {
         if (thing.planeId !== planeId) continue;

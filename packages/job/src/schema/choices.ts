@@ -48,6 +48,9 @@ export const routeSchema = open({
   aboveRoofMm: zeroOrMore.optional(),
 });
 
+/** Where its breaker sits: in the board, or in the changeover ahead of the board's bars. The board, where left out. */
+const landsOn = z.enum(['board', 'changeover']).optional();
+
 export const trunkSchema = open({
   name: z.string().min(1),
   cableSheet: z.string(),
@@ -69,6 +72,7 @@ export const trunkSchema = open({
   }),
   breakerSheet: z.string(),
   boardId: z.string().optional(),
+  landsOn,
 });
 
 export const batteryChoiceSchema = open({
@@ -79,6 +83,7 @@ export const batteryChoiceSchema = open({
   lengthM: aboveZero,
   route: routeSchema,
   breakerSheet: z.string(),
+  landsOn,
   place: open({ wallId: z.string(), leftMm: z.number(), bottomMm: zeroOrMore }).optional(),
   /** Barrier of non-combustible board behind it. */
   barrier: z.boolean().default(false),

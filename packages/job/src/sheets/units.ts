@@ -54,7 +54,6 @@ export const unitSheets = {
     massKg: 1.9,
     bracketMm: 212,
     dropReachMm: 340,
-    maxPerTrunk: 11,
     reconnectS: 60,
     outputTorqueNm: 1.4,
   },
