@@ -4,3 +4,18 @@ export { type FileKind, type Recognised, recogniseFile } from './recognise/recog
 export { type DecodedText, decodeText, decodeUtf8, MAX_FILE_BYTES } from './text/decodeText.ts';
 export { plainNumber, splitFields } from './text/fields.ts';
 export { textLines } from './text/lines.ts';
+export { inLocalTime } from './weather/inLocalTime.ts';
+export { readEpw } from './weather/readEpw.ts';
+export { readHourlyWeather } from './weather/readHourlyWeather.ts';
+export { readPvgis } from './weather/readPvgis.ts';
+export { readPvgisJson } from './weather/readPvgisJson.ts';
+export { readTmy3 } from './weather/readTmy3.ts';
+export { readWeatherFile } from './weather/readWeatherFile.ts';
+export type {
+  HourRow,
+  WeatherPlace,
+  WeatherQuantity,
+  WeatherReadOptions,
+  WeatherSums,
+  WeatherYear,
+} from './weather/weatherYear.ts';

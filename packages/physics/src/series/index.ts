@@ -1,0 +1,1 @@
+export type { WeatherSeries } from './weatherSeries.ts';
