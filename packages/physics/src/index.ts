@@ -4,3 +4,4 @@ export { finite, positive, Refusal, type RefusalFacts, within } from './refusal.
 export * from './series/index.ts';
 export * from './sky/index.ts';
 export * from './sun/index.ts';
+export * from './thermal/index.ts';
