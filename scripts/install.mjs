@@ -33,6 +33,8 @@ function packagesOf(file) {
 function treeIsWhole() {
   const present = join(ROOT, 'node_modules/.package-lock.json');
   if (!existsSync(present)) return false;
+  // without the link, npx would look for the command elsewhere
+  if (!existsSync(join(ROOT, 'node_modules/.bin/eaveline'))) return false;
   return missingPackages(packagesOf(join(ROOT, 'package-lock.json')), packagesOf(present)).length === 0;
 }
 
