@@ -1,3 +1,12 @@
+export {
+  CLIMATE_REACH_KM,
+  type ClimateEstimate,
+  type ClimateShare,
+  climateFrom,
+  climateNear,
+  greatCircleKm,
+} from './climate/climateNear.ts';
+export { type ClimatePlace, climatePlaces, type GhiClass } from './climate/climatePlaces.ts';
 export { type Assumption, type Reading, type Remark, remarkSentence, type Severity } from './reading/remark.ts';
 export { REMARKS_OF_A_KIND, type RemarkLog, remarkLog } from './reading/remarkLog.ts';
 export { type FileKind, type Recognised, recogniseFile } from './recognise/recogniseFile.ts';
