@@ -33,6 +33,19 @@ export {
   fourWireChange,
   neutralCurrentA,
 } from './fourWire.ts';
+export {
+  addPhasors,
+  exportPhasors,
+  liftOver,
+  magnitudes,
+  type PhasorRun,
+  type PhasorSource,
+  type Phasors,
+  riseBetween,
+  type SupplyKind,
+  sourcePhasors,
+  type Terminal,
+} from './phasorRise.ts';
 export { type FlowTerminal, flowReport, type PowerFlow, powerFlow } from './powerFlow.ts';
 export { coldState, type FlowState, runFlow } from './radialFlow.ts';
 export { type FedTrunk, type FedTrunkRise, fedTrunkRise, type Span, trunkRiseV } from './trunkRise.ts';
