@@ -1,5 +1,6 @@
 export * from './conductor/index.ts';
 export * from './network/index.ts';
+export * from './protection/index.ts';
 export { finite, positive, Refusal, type RefusalFacts, within } from './refusal.ts';
 export * from './series/index.ts';
 export * from './sky/index.ts';

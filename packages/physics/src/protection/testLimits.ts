@@ -37,11 +37,16 @@ export function insulationTest(input: {
 }): InsulationLimit {
   const { testVoltageV, readingMohm, surgeDevicesDisconnected = true } = input;
   if (/^[SP]ELV$/i.test(input.circuit)) return insulationVerdict(250, 0.5, testVoltageV, readingMohm);
-  const nominalV = positive(
-    Number.parseFloat(input.circuit),
-    'circuit',
-    'SELV, PELV or the nominal voltage, as 230 V.',
-  );
+  const nominalV = Number.parseFloat(input.circuit);
+  if (!(nominalV > 0)) {
+    throw new Refusal({
+      code: 'unknown-name',
+      at: 'circuit',
+      got: input.circuit,
+      want: 'SELV, PELV or a voltage such as 230 V',
+      mend: 'Name the circuit by its nominal voltage.',
+    });
+  }
   if (nominalV > 500) return insulationVerdict(1000, 1, testVoltageV, readingMohm);
   return insulationVerdict(surgeDevicesDisconnected ? 500 : 250, 1, testVoltageV, readingMohm);
 }
