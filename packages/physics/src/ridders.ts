@@ -24,6 +24,7 @@ export function ridders(
   if (fHigh === 0) return high;
   if (!(fLow * fHigh < 0)) throw new Error('ridders: the ends do not bracket a root');
   let [a, fa, b, fb] = [low, fLow, high, fHigh];
+  let last = Number.POSITIVE_INFINITY;
   for (let turn = 0; turn < 200 && Math.abs(b - a) > tolerance; turn++) {
     const mid = 0.5 * (a + b);
     const fMid = f(mid);
@@ -31,7 +32,8 @@ export function ridders(
     if (fMid === 0 || root === 0) return mid;
     const x = mid + ((mid - a) * Math.sign(fa - fb) * fMid) / root;
     const fx = f(x);
-    if (fx === 0) return x;
+    if (fx === 0 || Math.abs(x - last) <= tolerance) return x;
+    last = x;
     // keep the tightest pair that still brackets
     if (fMid * fx < 0) [a, fa, b, fb] = [mid, fMid, x, fx];
     else if (fa * fx < 0) [b, fb] = [x, fx];
