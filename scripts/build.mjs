@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { createRequire, isBuiltin } from 'node:module';
+import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { runStep } from './runStep.mjs';
@@ -44,6 +45,25 @@ function isStale(part, state) {
   return !existsSync(stamp) || readFileSync(stamp, 'utf8') !== state;
 }
 
+/** The folder of a package as Node would find it from a folder, walking up; undefined where there is none. */
+function packageSeenFrom(folder, name) {
+  for (let at = folder; ; at = dirname(at)) {
+    const found = join(at, 'node_modules', name);
+    if (existsSync(found)) return found;
+    if (at === dirname(at)) return undefined;
+  }
+}
+
+/**
+ * What the bundle writes for a package that stays outside: its name, or the way to the file
+ * where npm has put the package into the room's own folder and the bundle would not see it.
+ */
+function outsidePath(path, from, out) {
+  const name = path.startsWith('@') ? path.split('/').slice(0, 2).join('/') : path.split('/')[0];
+  if (isBuiltin(path) || packageSeenFrom(from, name) === packageSeenFrom(out, name)) return path;
+  return relative(out, createRequire(join(from, 'room.js')).resolve(path)).replaceAll('\\', '/');
+}
+
 /**
  * One file for the command. Our own rooms are bundled from their sources; npm packages stay outside,
  * for some of them open files that lie beside their modules.
@@ -68,8 +88,10 @@ async function bundleCommand(out) {
         {
           name: 'npm packages stay outside',
           setup(build) {
-            build.onResolve({ filter: /^[^./]/ }, ({ path, kind }) =>
-              kind === 'entry-point' || ours.test(path) ? undefined : { path, external: true },
+            build.onResolve({ filter: /^[^./]/ }, ({ path, kind, resolveDir }) =>
+              kind === 'entry-point' || ours.test(path)
+                ? undefined
+                : { path: outsidePath(path, resolveDir, out), external: true },
             );
           },
         },
@@ -87,6 +109,10 @@ async function bundleCommand(out) {
 }
 
 async function buildSheets(out) {
+  if (!existsSync(join(ROOT, 'apps/web/index.html'))) {
+    process.stderr.write('This checkout holds no sheets (apps/web/index.html): only the data is served.\n');
+    return;
+  }
   const vite = join(ROOT, 'node_modules/vite/bin/vite.js');
   const args = [vite, 'build', '--outDir', out, '--emptyOutDir', '--logLevel', 'warn'];
   // what vite says belongs to the build, not to the answer on standard output

@@ -1,8 +1,23 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { firstJobs, validateJob } from './bookOfJobs.ts';
+import { registerServe, type ServeParts } from './commands/serve.ts';
 import { processIo } from './io.ts';
 import { type Register, runCommandLine } from './program.ts';
+import { untilStopped } from './untilStopped.ts';
+
+/** Where the sheets are built to; the same way from the source of this file and from its bundle. */
+const SHEETS = fileURLToPath(new URL('../../web/dist/site', import.meta.url));
+
+const serveParts: ServeParts = {
+  demoJobs: firstJobs,
+  validate: validateJob,
+  webDir: existsSync(SHEETS) ? SHEETS : undefined,
+  untilStopped,
+};
 
 /** Every command of `eaveline`, in the order `--help` lists them. */
-const commands: readonly Register[] = [];
+const commands: readonly Register[] = [registerServe(serveParts)];
 
 /** Runs one command line against the real world; the exit code is set, never forced, so that output is flushed. */
 export async function main(argv: readonly string[]): Promise<void> {

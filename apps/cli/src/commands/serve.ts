@@ -19,8 +19,8 @@ export interface ServeParts {
   demoJobs(): readonly unknown[];
   /** Judges a whole job document and finds what the book shows of it. */
   validate(document: unknown): Validated;
-  /** Works a valid document out and counts its findings. */
-  summary(document: unknown): FindingTally;
+  /** Works a valid document out and counts its findings; without it the table names the jobs only. */
+  readonly summary?: (document: unknown) => FindingTally;
   /** The folder of the built sheets; undefined where none are built. */
   readonly webDir?: string | undefined;
   /** Settles when the person, or the system, wants the server to end. */
@@ -84,10 +84,11 @@ async function demoTable(store: JobStore, parts: ServeParts): Promise<string> {
     const kept = judged.ok ? await store.get(judged.id) : undefined;
     if (kept === undefined) continue; // taken off the book since
     await setImmediate(); // a plan takes a moment; requests come first
-    const { fails, ask, meets } = parts.summary(kept.document);
-    rows.push([kept.name, kept.region, `${fails}`, `${ask}`, `${meets}`]);
+    const tally = parts.summary?.(kept.document);
+    rows.push([kept.name, kept.region, ...(tally ? [tally.fails, tally.ask, tally.meets].map(String) : [])]);
   }
-  return rows.length === 0 ? '' : textTable(['Job', 'Region', 'Fails', 'Ask', 'Meets'], rows, [2, 3, 4]);
+  const head = ['Job', 'Region', ...(parts.summary ? ['Fails', 'Ask', 'Meets'] : [])];
+  return rows.length === 0 ? '' : textTable(head, rows, [2, 3, 4]);
 }
 
 /**
@@ -101,7 +102,8 @@ export async function startServing(
   now: () => Date,
   onMistake: (error: Error) => void,
 ): Promise<Serving> {
-  await mkdir(dataDir, { recursive: true });
+  // names, addresses and telephone numbers of customers lie in it
+  await mkdir(dataDir, { recursive: true, mode: 0o700 });
   const store = sqliteStore(join(dataDir, 'jobs.db'));
   const app = makeServer({ store, validate: parts.validate, now, webDir: parts.webDir, onMistake });
   const stop = async () => {
@@ -136,7 +138,7 @@ export function registerServe(parts: ServeParts): Register {
         const dataDir = resolve(data);
         const serving = await startServing({ dataDir, port }, parts, io.now, (error) => io.print(`${error.stack}`));
         try {
-          io.print(`Eaveline is at ${serving.url}\nJobs are kept in ${dataDir}. Stop with Ctrl-C.\n`);
+          io.print(`Eaveline is at ${serving.url}\nJobs are kept in ${dataDir}. Stop with Ctrl-C.\n\n`);
           io.print(await Promise.race([serving.demoTable(), stopped.then(() => '')]));
           await stopped;
         } finally {
