@@ -48,11 +48,15 @@ export interface Rail {
   readonly feet: readonly Foot[];
   /** False where the feet stand on no known rafter: the drawing says `nominal`. */
   readonly onRafters: boolean;
+  /** False where the rafters leave no places for feet that keep both spacing and overhang. */
+  readonly keepsLimits: boolean;
   /** Places where the rail bears on frames: mid and end clamps, u. */
   readonly clamps: readonly { readonly u: number; readonly kind: 'mid' | 'end' }[];
   /** Distance of this rail from the lower edge of its modules, mm, and the zone the sheet allows. */
   readonly fromModuleEdgeMm: number;
   readonly zoneMm: readonly [number, number];
+  /** False where the sheet gives no zone for the side this rail crosses: then `inZone` is false and it has to be asked. */
+  readonly zoneKnown: boolean;
   readonly inZone: boolean;
 }
 
@@ -62,7 +66,9 @@ export interface ArrayRow {
   readonly planeId: string;
   readonly row: number;
   readonly orientation: 'portrait' | 'landscape';
+  /** In the order of their places. */
   readonly moduleIds: readonly string[];
+  /** Outside of the first frame to outside of the last. */
   readonly lengthMm: number;
   readonly gapMm: number;
   readonly at: UV;

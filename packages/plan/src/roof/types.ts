@@ -6,6 +6,8 @@ export type UV = readonly [u: number, v: number];
 export type ENU = readonly [e: number, n: number, u: number];
 
 export interface RoofEdge {
+  /** Which side of the plane it is, as seen from in front of the eave: its setback goes by this. */
+  readonly side: 'eave' | 'right' | 'ridge' | 'left';
   readonly kind: 'eave' | 'ridge' | 'hip' | 'valley' | 'verge' | 'wall';
   readonly from: UV;
   readonly to: UV;
@@ -39,9 +41,10 @@ export interface RoofPlane {
   readonly areaM2: number;
   /** Outline after setbacks. Empty where nothing is left. */
   readonly usable: readonly UV[];
+  /** Usable part less the clear zones of obstructions, overlaps counted once. */
   readonly usableAreaM2: number;
   readonly obstructions: readonly RoofObstruction[];
-  /** u of each rafter's middle, metres; undefined where the spacing is not known. */
+  /** u of each rafter's middle, metres; undefined where the first rafter or the spacing is not known. */
   readonly raftersU?: readonly number[];
   /** Unit vectors: along the eave, up the slope, outward. */
   readonly along: ENU;
@@ -52,10 +55,14 @@ export interface RoofPlane {
 
 /** Irradiance of a plane without near shade, W/m², one value a step of the sun stage. */
 export interface PlaneSun {
-  /** Beam in the plane, incidence loss taken off; horizon of the survey taken off. */
+  /** Light from the sun and from the bright sky about it, incidence loss taken off; horizon of the survey taken off. */
   readonly beam: Float64Array;
-  /** Sky and ground in the plane, incidence loss taken off. */
+  /** Rest of the sky, and ground, in the plane, incidence loss taken off. */
   readonly diffuse: Float64Array;
+  /** As `beam`, before the glass takes its share. */
+  readonly beamBare: Float64Array;
+  /** As `diffuse` in a year, before the glass takes its share. */
+  readonly annualDiffuseBareKwhM2: number;
   readonly monthlyKwhM2: readonly number[];
   readonly annualKwhM2: number;
   /** Same before incidence and horizon. */

@@ -11,6 +11,10 @@ export interface SunPlan {
   readonly hour: Uint8Array;
   readonly zenithDeg: Float64Array;
   readonly azimuthDeg: Float64Array;
+  /** Unit vector to the sun: east, north, up. */
+  readonly east: Float64Array;
+  readonly north: Float64Array;
+  readonly up: Float64Array;
   readonly ghi: Float64Array;
   readonly dni: Float64Array;
   readonly dhi: Float64Array;
