@@ -1,4 +1,5 @@
 export * from './conductor/index.ts';
+export * from './horizon/index.ts';
 export * from './module/index.ts';
 export * from './network/index.ts';
 export * from './protection/index.ts';
