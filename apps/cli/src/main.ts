@@ -12,7 +12,7 @@ const SHEETS = fileURLToPath(new URL('../../web/dist/site', import.meta.url));
 const serveParts: ServeParts = {
   demoJobs: firstJobs,
   validate: validateJob,
-  webDir: existsSync(SHEETS) ? SHEETS : undefined,
+  webDir: existsSync(`${SHEETS}/index.html`) ? SHEETS : undefined,
   untilStopped,
 };
 
