@@ -52,7 +52,7 @@ export function closureShiftH(rows: readonly HourRow[], clock: SunClock): number
  * mean but hardly the edge. Needs most of a year.
  *
  * Misfit: 1 − cos² of the angle between the two daily profiles, averaged over half months.
- * Clear sky by shape only: cos z · exp(−0.057 / cos z), Haurwitz 1945 (from memory).
+ * Clear sky by shape only: cos z · exp(−0.059 / cos z), the form of `clearSkyHaurwitz1945`.
  */
 export function envelopeShiftH(rows: readonly HourRow[], clock: SunClock): number | undefined {
   const halves = halfMonths(rows);
@@ -82,7 +82,7 @@ function clearShape(clock: SunClock, i: number, shiftH: number): number {
   let sum = 0;
   for (const part of [-1 / 3, 0, 1 / 3]) {
     const cosZ = clock.cosZenith(i, shiftH + part);
-    if (cosZ > 0.01) sum += cosZ * Math.exp(-0.057 / cosZ);
+    if (cosZ > 0.01) sum += cosZ * Math.exp(-0.059 / cosZ);
   }
   return sum / 3;
 }
