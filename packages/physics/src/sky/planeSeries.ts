@@ -95,31 +95,30 @@ export function planeSeries(
   const horizon = Math.sin(tilt);
   const reflected = (albedo * (1 - normalU)) / 2;
   const { east, north, up } = sun;
+  const { beam, sky: dome, circumsolar, ground, beamReduced, effective } = into;
   const { dni, dhi, ghi } = radiation;
   const { f1, f2, perCos } = sky;
   for (let i = 0; i < sun.count; i++) {
     if (perCos[i] === 0) {
-      into.beam[i] = into.sky[i] = into.circumsolar[i] = into.ground[i] = 0;
-      into.beamReduced[i] = into.effective[i] = 0;
+      beam[i] = dome[i] = circumsolar[i] = ground[i] = beamReduced[i] = effective[i] = 0;
       continue;
     }
     const cosAoi = normalE * east[i] + normalN * north[i] + normalU * up[i];
     const a = cosAoi > 0 ? Math.min(cosAoi, 1) : 0;
     const direct = dni[i] > 0 ? dni[i] * a : 0;
-    const diffuse = Math.max(dhi[i], 0);
+    const diffuse = Math.max(0, dhi[i]);
     const near = diffuse * f1[i] * a * perCos[i];
-    const spread = diffuse * ((1 - f1[i]) * seen + f2[i] * horizon) + near;
-    const dome = Math.max(spread, 0);
-    const floor = ghi[i] > 0 ? ghi[i] * reflected : 0;
+    const above = Math.max(0, diffuse * ((1 - f1[i]) * seen + f2[i] * horizon) + near);
+    const below = ghi[i] > 0 ? ghi[i] * reflected : 0;
     const place = a * CELLS;
     const k = Math.floor(place);
     const reduced = direct * (table[k] + (place - k) * (table[k + 1] - table[k]));
-    into.beam[i] = direct;
-    into.sky[i] = dome;
-    into.circumsolar[i] = near;
-    into.ground[i] = floor;
-    into.beamReduced[i] = reduced;
-    into.effective[i] = reduced + dome * skyIncidence + floor * groundIncidence;
+    beam[i] = direct;
+    dome[i] = above;
+    circumsolar[i] = near;
+    ground[i] = below;
+    beamReduced[i] = reduced;
+    effective[i] = reduced + above * skyIncidence + below * groundIncidence;
   }
   return { ...into, skyIncidence, groundIncidence };
 }
