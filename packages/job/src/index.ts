@@ -1,4 +1,13 @@
-export { demoJobs, ironbarkClinic, kestrelRise, larkspurLane, quaysideTerrace } from './demo/index.ts';
+export {
+  demoJobs,
+  ironbarkClinic,
+  kestrelRise,
+  larkspurLane,
+  type PracticeFault,
+  practiceYard,
+  practiceYardFaults,
+  quaysideTerrace,
+} from './demo/index.ts';
 export { apartM, type HousePoint, type PlanePoint, planeOutline, planeToHouse } from './demo/planeGeometry.ts';
 export { LONGEST_TEXT, type ParsedJob, parseJob } from './parse/parseJob.ts';
 export { type JobRemark, remarkLine } from './parse/remark.ts';

@@ -69,11 +69,11 @@ const SAY: { readonly [C in Issue['code']]: (issue: Extract<Issue, { code: C }>,
   }),
   too_small: (issue) => ({
     wanted: bound(issue, issue.minimum, ['more than', 'at least']),
-    mend: 'Look at the figure again: sign, unit, decimal point.',
+    mend: lookAgain(issue.origin, 'sign, unit, decimal point'),
   }),
   too_big: (issue) => ({
     wanted: bound(issue, issue.maximum, ['less than', 'at most']),
-    mend: 'Look at the figure again: unit, decimal point.',
+    mend: lookAgain(issue.origin, 'unit, decimal point'),
   }),
   invalid_format: (issue) => FORMATS[issue.format] ?? { wanted: pattern(issue), mend: 'Write it in that manner.' },
   invalid_value: (issue) => ({ wanted: oneOf(issue.values), mend: 'Pick one of these.' }),
@@ -135,6 +135,11 @@ function bound(
         : `${words[1]} ${n} letters`;
   const unit = UNITS.find(([end]) => end.test(String(path.at(-1))))?.[1] ?? '';
   return `${words[inclusive ? 1 : 0]} ${n}${unit}`;
+}
+
+function lookAgain(origin: string, what: string): string {
+  if (origin === 'array') return 'Add or take out entries.';
+  return origin === 'string' ? 'Write it out as asked.' : `Look at the figure again: ${what}.`;
 }
 
 function pattern(issue: { readonly pattern?: string | undefined; readonly format: string }): string {

@@ -21,15 +21,18 @@ export interface JsonMember {
   readonly repeated: boolean;
 }
 
-/** Where an offset lies in a text. */
-export function placeOf(text: string, offset: number): TextPlace {
+/** Where offsets lie in a text, in one pass; they have to be given in rising order. */
+export function placesOf(text: string, offsets: readonly number[]): TextPlace[] {
   let line = 1;
   let start = 0;
-  for (let at = text.indexOf('\n'); at !== -1 && at < offset; at = text.indexOf('\n', at + 1)) {
-    line++;
-    start = at + 1;
-  }
-  return { line, column: offset - start + 1 };
+  let next = text.indexOf('\n');
+  return offsets.map((offset) => {
+    for (; next !== -1 && next < offset; next = text.indexOf('\n', next + 1)) {
+      line++;
+      start = next + 1;
+    }
+    return { line, column: offset - start + 1 };
+  });
 }
 
 class Broken extends Error {
@@ -60,7 +63,8 @@ export function readThroughJson(text: string, onMember: (member: JsonMember) => 
   } catch (thrown) {
     if (!(thrown instanceof Broken)) throw thrown;
     const found = thrown.found ?? (thrown.offset >= text.length ? 'the end of the file' : charAt(text, thrown.offset));
-    return { ...placeOf(text, thrown.offset), found, wanted: thrown.wanted };
+    const [place] = placesOf(text, [thrown.offset]) as [TextPlace];
+    return { ...place, found, wanted: thrown.wanted };
   }
 }
 

@@ -2,7 +2,7 @@ import { liftJob } from '../migrate/liftJob.ts';
 import { JOB_VERSION, type Job, jobSchema } from '../schema/job.ts';
 import { isRaw, type Raw } from './gather.ts';
 import { issueRemark } from './issueRemark.ts';
-import { type JsonMember, placeOf, readThroughJson } from './jsonText.ts';
+import { type JsonMember, placesOf, readThroughJson } from './jsonText.ts';
 import { brokenLinks } from './links.ts';
 import { type JobRemark, type Remarked, shown, stop } from './remark.ts';
 import { sums } from './sums.ts';
@@ -40,8 +40,10 @@ export function parseJob(text: string, fileName?: string): ParsedJob {
   if (early) return { remarks: finish([early]) };
 
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  const keys: JobRemark[] = [];
-  const fault = readThroughJson(body, (member) => keys.push(...wrongKey(body, member)));
+  const suspects: JsonMember[] = [];
+  const fault = readThroughJson(body, (member) => {
+    if (member.repeated || HOSTILE.has(member.key)) suspects.push(member);
+  });
   if (fault) {
     const { line, column, found, wanted } = fault;
     return {
@@ -50,10 +52,10 @@ export function parseJob(text: string, fileName?: string): ParsedJob {
       ]),
     };
   }
-  if (keys.some(({ severity }) => severity === 'stop')) return { remarks: finish(keys) };
+  if (suspects.length > 0) return { remarks: finish(wrongKeys(body, suspects)) };
 
   const read = readRaw(JSON.parse(body));
-  const remarks = [...keys, ...(read.lifted ? read.remarks : withLines(body, read.remarks))];
+  const remarks = read.lifted ? read.remarks : withLines(body, read.remarks);
   return read.job && !remarks.some(({ severity }) => severity === 'stop')
     ? { job: read.job, remarks: finish(remarks) }
     : { remarks: finish(remarks) };
@@ -74,34 +76,27 @@ function wrongText(text: string): Remarked | undefined {
   return undefined;
 }
 
-function wrongKey(text: string, { path, key, offset, repeated }: JsonMember): JobRemark[] {
-  const at = path;
-  const hostile = HOSTILE.has(key);
-  if (!hostile && !repeated) return [];
-  const place = placeOf(text, offset);
-  if (hostile)
-    return [
-      {
-        ...stop(
-          at,
+function wrongKeys(text: string, members: readonly JsonMember[]): JobRemark[] {
+  const places = placesOf(
+    text,
+    members.map(({ offset }) => offset),
+  );
+  return members.map(({ path, key }, k) => {
+    const remark = HOSTILE.has(key)
+      ? stop(
+          path,
           `the name ${shown(key)}`,
           'a name without a meaning of its own',
           'Rename it. A file that holds it was not written by Eaveline.',
-        ),
-        ...place,
-      },
-    ];
-  return [
-    {
-      ...stop(
-        at,
-        `${shown(key)} named twice`,
-        'each name once in a group',
-        'Keep the right one: only the last would count.',
-      ),
-      ...place,
-    },
-  ];
+        )
+      : stop(
+          path,
+          `${shown(key)} named twice`,
+          'each name once in a group',
+          'Keep the right one: only the last would count.',
+        );
+    return { ...remark, ...places[k] };
+  });
 }
 
 interface ReadRaw {
@@ -168,30 +163,20 @@ function wrongHead({ format, version }: Raw): Remarked | undefined {
 function withLines(text: string, remarks: readonly Remarked[]): JobRemark[] {
   const wanted = new Set(remarks.flatMap(({ at }) => ancestors(at)));
   if (wanted.size === 0) return [...remarks];
-  const offsets = new Map<string, number>();
+  const paths: string[] = [];
+  const offsets: number[] = [];
   readThroughJson(text, ({ path, offset }) => {
-    if (wanted.has(path)) offsets.set(path, offset);
+    if (!wanted.has(path)) return;
+    paths.push(path);
+    offsets.push(offset);
   });
-  const lineOf = linesIn(text, offsets);
-  return remarks.map((remark) => {
-    const known = ancestors(remark.at).find((path) => lineOf.has(path));
-    return known === undefined ? remark : { ...remark, line: lineOf.get(known) as number };
-  });
-}
-
-/** Lines of many offsets in one pass: offsets come in the order of the text. */
-function linesIn(text: string, offsets: ReadonlyMap<string, number>): Map<string, number> {
-  const lines = new Map<string, number>();
-  let line = 1;
-  let at = 0;
-  for (const [path, offset] of [...offsets].sort((a, b) => a[1] - b[1])) {
-    for (let next = text.indexOf('\n', at); next !== -1 && next < offset; next = text.indexOf('\n', at)) {
-      line++;
-      at = next + 1;
-    }
-    lines.set(path, line);
-  }
-  return lines;
+  const lineOf = new Map(placesOf(text, offsets).map(({ line }, k) => [paths[k], line]));
+  return remarks
+    .map((remark) => {
+      const known = ancestors(remark.at).find((path) => lineOf.has(path));
+      return known === undefined ? remark : { ...remark, line: lineOf.get(known) as number };
+    })
+    .sort((a: JobRemark, b: JobRemark) => (a.line ?? 0) - (b.line ?? 0));
 }
 
 /** A path and the groups around it, innermost first. */

@@ -1,4 +1,5 @@
 /** Equipment sheets: what a maker's data sheet says of one thing, embedded in the job by value. */
+import { AWG_SIZES, IEC_CAPACITY_SIZES_MM2 } from '@eaveline/physics';
 import { z } from 'zod';
 import { aboveZero, count, open, share, zeroOrMore } from './open.ts';
 
@@ -18,9 +19,22 @@ export const conductorSchema = open({
   awg: z.string().optional(),
   /** IEC 60228 class: 1 solid, 2 stranded, 5 flexible. */
   strandClass: z.union([z.literal(1), z.literal(2), z.literal(5)]).default(2),
-}).refine((c) => (c.areaMm2 === undefined) !== (c.awg === undefined), {
-  message: 'give areaMm2 or awg, and not both',
-});
+})
+  .refine((c) => (c.areaMm2 === undefined) !== (c.awg === undefined), {
+    message: 'give areaMm2 or awg, and not both',
+  })
+  .refine((c) => c.areaMm2 === undefined || (IEC_CAPACITY_SIZES_MM2 as readonly number[]).includes(c.areaMm2), {
+    path: ['areaMm2'],
+    message: `a standard size: ${IEC_CAPACITY_SIZES_MM2.join(', ')} mm²`,
+  })
+  .refine((c) => c.awg === undefined || (AWG_SIZES as readonly string[]).includes(c.awg), {
+    path: ['awg'],
+    message: `a standard gauge: ${AWG_SIZES.join(', ')}`,
+  })
+  .refine((c) => c.material === 'copper' || c.strandClass !== 5, {
+    path: ['strandClass'],
+    message: 'class 1 or 2: IEC 60228 gives no flexible aluminium',
+  });
 
 export const moduleSheetSchema = open({
   ...named,
@@ -160,7 +174,10 @@ export const fixingSheetSchema = open({
 export const cableSheetSchema = open({
   ...named,
   kind: z.literal('cable'),
-  conductor: conductorSchema,
+  conductor: conductorSchema.refine((c) => c.material === 'copper', {
+    path: ['material'],
+    message: 'copper: the capacity tables at hand have no aluminium',
+  }),
   /** Protective conductor, where smaller than the line. */
   earthMm2: aboveZero.optional(),
   earthAwg: z.string().optional(),
