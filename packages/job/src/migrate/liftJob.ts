@@ -26,7 +26,7 @@ export function liftJob(document: Raw): Lifted {
     if (!step) throw new Error(`no step lifts a job from version ${version}`);
     const next = step(lifted);
     lifted = next.document;
-    remarks.push(...next.remarks);
+    for (const remark of next.remarks) remarks.push(remark);
   }
   if (!isRaw(lifted)) throw new Error('a lifted job is a group of fields');
   return { document: lifted, remarks };

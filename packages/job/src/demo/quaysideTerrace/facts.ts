@@ -1,11 +1,5 @@
 import type { z } from 'zod';
-import type { choicesSchema, RowChoice } from '../schema/choices.ts';
-import type { factsSchema, LineName, PlaneFacts } from '../schema/facts.ts';
-import { type Job, jobSchema } from '../schema/job.ts';
-import { takeSheets } from '../sheets/index.ts';
-import { moduleSheets } from '../sheets/modules.ts';
-import { crew, firm } from './firm.ts';
-import { layTrunk, type PlaceName, places } from './layTrunk.ts';
+import type { factsSchema, PlaneFacts } from '../../schema/facts.ts';
 
 /** Mid-terrace, 6.6 m of frontage and 7.8 m deep; 3.9 m ÷ cos 35° = 4.761 m up the slope. */
 const slate = {
@@ -23,14 +17,14 @@ const slate = {
   atticC: 45,
 } as const;
 
-const planes = {
+export const quaysidePlanes = {
   east: { ...slate, name: 'East', facingDeg: 90, eaveLeft: { eastM: 7.8, northM: 0, heightM: 5.2 } },
   west: { ...slate, name: 'West', facingDeg: 270, eaveLeft: { eastM: 0, northM: 6.6, heightM: 5.2 } },
 } as const satisfies Record<string, PlaneFacts>;
 
 const surveyed = (at: string, instrument: string) => ({ by: 'Nia', at, with: instrument });
 
-const facts = {
+export const quaysideFacts = {
   site: {
     address: '27 Quayside Terrace, Millhaven',
     latitudeDeg: 53.4,
@@ -90,7 +84,7 @@ const facts = {
     electrode: false,
   },
   roof: {
-    planes,
+    planes: quaysidePlanes,
     obstructions: {
       skylight: {
         planeId: 'west',
@@ -216,129 +210,3 @@ const facts = {
     'walls.yard': surveyed('2026-03-19T11:30:00Z', 'tape'),
   },
 } as const satisfies z.input<typeof factsSchema>;
-
-const ONE: LineName[] = ['L1'];
-
-const row = { orientation: 'landscape', gapMm: 20, moduleSheet: 'pellucid-395' } as const;
-// three and two on each side: 3 × 1722 + 2 × 20 = 5206 of 6600
-const rows = {
-  'east-1': { ...row, planeId: 'east', row: 1, uM: 0.697, vM: 0.4 },
-  'east-2': { ...row, planeId: 'east', row: 2, uM: 0.697, vM: 1.554 },
-  'west-1': { ...row, planeId: 'west', row: 1, uM: 0.697, vM: 0.4 },
-  'west-2': { ...row, planeId: 'west', row: 2, uM: 0.697, vM: 1.554 },
-} as const satisfies Record<string, RowChoice>;
-
-const lay = (trunkId: string, along: readonly PlaceName[]) =>
-  layTrunk({
-    trunkId,
-    along,
-    unitSheet: 'alder-400',
-    dropPitchM: 1.85,
-    planes,
-    rows,
-    module: moduleSheets['pellucid-395'],
-  });
-const a = lay('a', [...places('east-1', 3, 1), ...places('east-2', 1, 2)]);
-const b = lay('b', [...places('west-1', 3, 1), ...places('west-2', 1, 2)]);
-
-const trunk = { cableSheet: 'bramble-185-1', lines: ONE, spareDrops: 0, breakerSheet: 'breaker-b16' } as const;
-const inLoft = { method: 'C', ambientC: 45, circuitsTogether: 2, insulationMm: 0 } as const;
-const kept = { moved: true, residualDevice: true, shed: false } as const;
-
-const choices = {
-  rules: {
-    pack: 'iec-eu',
-    variant: 'gb',
-    editions: { 'BS 7671': '2018+A2', 'EREC G98': '1-7', 'EREC G99': '1-9', 'EREC G100': '2', 'PAS 63100': '2024' },
-  },
-  equipment: takeSheets(
-    'pellucid-395',
-    'alder-400',
-    'bramble-185-1',
-    'heath-9',
-    'sluice-63-one',
-    'tern-40',
-    'mid-clamp',
-    'end-clamp',
-    'slate-hook',
-    'cable-4',
-    'cable-6',
-    'breaker-b16',
-    'breaker-b25',
-  ),
-  rows,
-  modules: { ...a.modules, ...b.modules },
-  units: { ...a.units, ...b.units },
-  trunks: {
-    a: {
-      ...trunk,
-      name: 'Trunk A',
-      feedDrop: 1,
-      jumpers: a.jumpers,
-      homeRun: { cableSheet: 'cable-4', lengthM: 13, route: inLoft },
-    },
-    b: {
-      ...trunk,
-      name: 'Trunk B',
-      feedDrop: 1,
-      jumpers: b.jumpers,
-      homeRun: { cableSheet: 'cable-4', lengthM: 11, route: inLoft },
-    },
-  },
-  batteries: {
-    battery: {
-      sheet: 'heath-9',
-      lines: ONE,
-      cableSheet: 'cable-6',
-      lengthM: 6,
-      route: { method: 'C', ambientC: 30, circuitsTogether: 1, insulationMm: 0 },
-      breakerSheet: 'breaker-b25',
-      // 1200 mm from the door's edge, 1320 mm from the window's
-      place: { wallId: 'yard', leftMm: 2300, bottomMm: 300 },
-      barrier: true,
-    },
-  },
-  backup: {
-    changeoverSheet: 'sluice-63-one',
-    scope: 'part',
-    lines: ONE,
-    circuits: { fridge: kept, lights: kept, boiler: kept, broadband: kept },
-    reserve: 0.2,
-    trunks: { a: true },
-    electrode: true,
-  },
-  mounting: {
-    railSheet: 'tern-40',
-    midClampSheet: 'mid-clamp',
-    endClampSheet: 'end-clamp',
-    fixingSheet: 'slate-hook',
-    spliceSheet: 'rail-splice',
-    railPastMm: 50,
-    footSpacingMm: 1200,
-    gapUnderMm: 100,
-  },
-  wind: {
-    netUplift: { interior: 1, edge: 1.3, corner: 1.5 },
-    netDown: 1,
-    source: 'invented for this demo: enter the figures of the edition in force',
-  },
-  setbacks: { eaveM: 0.4, ridgeM: 0.4, sideM: 0.4 },
-  crew,
-  day: { date: '2026-06-02', startsAt: '08:00', hoursPerDay: 8, doneBefore: {} },
-  spares: { modules: 0, units: 1 },
-} as const satisfies z.input<typeof choicesSchema>;
-
-/** Quayside Terrace: one phase, slate east and west, ten modules in landscape, on both sides of the network's 16 A. */
-export const quaysideTerrace: Job = jobSchema.parse({
-  format: 'eaveline-job',
-  version: 1,
-  id: 'quayside-terrace',
-  name: 'Quayside Terrace',
-  invented: true,
-  firm,
-  customer: { name: 'M. and T. Hale' },
-  about: '10 modules on slate, east and west, Heath 9, essential circuits only',
-  state: 'letter',
-  facts,
-  choices,
-});
