@@ -1,4 +1,6 @@
+export * from './beam/index.ts';
 export * from './conductor/index.ts';
+export * from './cutting/index.ts';
 export * from './horizon/index.ts';
 export * from './module/index.ts';
 export * from './network/index.ts';

@@ -1,0 +1,2 @@
+export { barsAtLeast, type CutPlan, type CutStockInput, cutStock } from './cutStock.ts';
+export { type LineToSplit, type SplitLine, type SplitOptions, splitLines } from './splitLines.ts';
