@@ -21,6 +21,11 @@ export function daysInMonth(month: number, leap: boolean): number {
   return (DAYS[month - 1] as number) + (leap && month === 2 ? 1 : 0);
 }
 
+/** Whether a year is one that weather was taken in, and that the sun can be reckoned for. */
+export function isYear(year: number): boolean {
+  return Number.isInteger(year) && year > 1900 && year <= 2200;
+}
+
 /** Whether month and day are real; 29 February counts as real. */
 export function isDate(month: number, day: number): boolean {
   const whole = Number.isInteger(month) && Number.isInteger(day);

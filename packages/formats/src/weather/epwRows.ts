@@ -1,6 +1,6 @@
 import type { RemarkLog } from '../reading/remarkLog.ts';
 import { plainNumber, splitFields } from '../text/fields.ts';
-import { HOUR_MS, isDate } from './calendar.ts';
+import { HOUR_MS, isDate, isYear } from './calendar.ts';
 import { USUAL } from './columns.ts';
 import { takeValue } from './takeValue.ts';
 import type { HourRow, WeatherReadOptions } from './weatherYear.ts';
@@ -91,7 +91,7 @@ function epwStamp(fields: readonly string[], begin: 0 | 1): Stamp | undefined {
   if (year === undefined || month === undefined || day === undefined || label === undefined) return undefined;
   const hour = label + begin;
   const real = isDate(month, day) && Number.isInteger(hour) && hour >= 0 && hour <= 24;
-  if (!real || !(year >= 1800 && year <= 2200)) return undefined;
+  if (!real || !isYear(year)) return undefined;
   if (hour > 0) return { year, month, day, hour };
   // the end of hour 0 is the end of the day before
   const before = new Date(Date.UTC(year, month - 1, day) - 24 * HOUR_MS);

@@ -9,6 +9,7 @@ import {
 } from './checkRadiation.ts';
 import { measureShift, useShift } from './checkShift.ts';
 import { checkValues } from './checkValues.ts';
+import { compareWithNormals } from './compareWithNormals.ts';
 import type { ReadRows } from './epwRows.ts';
 import { orderHours } from './orderHours.ts';
 import { placeDoubt } from './placeDoubt.ts';
@@ -49,6 +50,7 @@ export function finishYear(
   const rows = settled?.rows ?? hours.rows;
   const year = takeYear({ ...hours, rows }, place, sourceText, settled?.shiftH ?? 0, log);
   checkValues(year, log);
+  compareWithNormals(year, log);
   return year;
 }
 

@@ -1,12 +1,12 @@
 import type { RemarkLog } from '../reading/remarkLog.ts';
-import { dateOfHour, hourOfYear, nameOfHour } from './calendar.ts';
+import { dateOfHour, daysInMonth, hourOfYear, nameOfHour } from './calendar.ts';
 import type { HourRow } from './weatherYear.ts';
 
 /** Hours of a file in the order of the year, each once. */
 export interface OrderedHours {
   readonly rows: readonly HourRow[];
   readonly hoursInYear: number;
-  /** The first and last hours of the year are there, and nine tenths of those between. */
+  /** The first and last hours of the year are there, and nine tenths of those of every month. */
   readonly wholeYear: boolean;
 }
 
@@ -43,7 +43,7 @@ export function orderHours(
   const first = table.findIndex((row) => row !== undefined);
   const last = table.findLastIndex((row) => row !== undefined);
   remarkGaps(table, known, first, last, leap, log);
-  const wholeYear = first === 0 && last === hoursInYear - 1 && present.length >= 0.9 * hoursInYear;
+  const wholeYear = first === 0 && last === hoursInYear - 1 && monthsWhole(present, leap);
   if (!wholeYear && present.length > 0) {
     log.add({
       severity: 'warn',
@@ -54,6 +54,13 @@ export function orderHours(
     });
   }
   return { rows: present, hoursInYear, wholeYear };
+}
+
+/** Whether every month has nine tenths of its hours. */
+function monthsWhole(rows: readonly HourRow[], leap: boolean): boolean {
+  const hours = new Array<number>(12).fill(0);
+  for (const { month } of rows) hours[month - 1] = (hours[month - 1] as number) + 1;
+  return hours.every((count, m) => count >= 0.9 * 24 * daysInMonth(m + 1, leap));
 }
 
 function remarkRepeat(row: HourRow, first: HourRow, name: string, log: RemarkLog): void {

@@ -82,6 +82,8 @@ test('codes for missing are left out, never averaged in', () => {
   );
   expect(reading.data?.covered).toEqual({ ghi: 48, dni: 48, dhi: 48, airC: 69, windMS: 70 });
   expect(reading.data?.has.ghi[30]).toBe(0);
+  // a code for missing is no odd value: nothing else is said
+  expect(Object.keys(reading.counts).sort()).toEqual(['values-missing', 'year-not-whole']);
   // the first and third day alone: 1606 + 2042 Wh/m²
   expect(reading.data?.sums.ghiKwhM2).toBeCloseTo(3.648, 9);
 });

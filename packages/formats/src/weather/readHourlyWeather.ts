@@ -2,7 +2,7 @@ import type { Reading } from '../reading/remark.ts';
 import { type RemarkLog, remarkLog } from '../reading/remarkLog.ts';
 import { plainNumber, splitFields } from '../text/fields.ts';
 import { textLines } from '../text/lines.ts';
-import { HOUR_MS } from './calendar.ts';
+import { HOUR_MS, isYear } from './calendar.ts';
 import { type ColumnRules, checkColumns, lineTaker, USUAL } from './columns.ts';
 import { settlePlace } from './epwPlace.ts';
 import { finishYear } from './finishYear.ts';
@@ -75,7 +75,7 @@ function hourlyRows(lines: readonly string[], names: readonly string[], log: Rem
 function utcInstant(field: string): number | undefined {
   if (!/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?Z$/.test(field)) return undefined;
   const timeMs = Date.parse(field);
-  return Number.isFinite(timeMs) ? timeMs : undefined;
+  return isYear(new Date(timeMs).getUTCFullYear()) ? timeMs : undefined;
 }
 
 function remarkRow(line: number, fields: readonly string[], log: RemarkLog): void {

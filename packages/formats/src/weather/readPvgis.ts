@@ -2,7 +2,7 @@ import type { Reading } from '../reading/remark.ts';
 import { type RemarkLog, remarkLog } from '../reading/remarkLog.ts';
 import { plainNumber, splitFields } from '../text/fields.ts';
 import { textLines } from '../text/lines.ts';
-import { HOUR_MS, isDate } from './calendar.ts';
+import { HOUR_MS, isDate, isYear } from './calendar.ts';
 import { type ColumnRules, checkColumns, lineTaker, USUAL } from './columns.ts';
 import { placeNumber, settlePlace } from './epwPlace.ts';
 import type { ReadRows } from './epwRows.ts';
@@ -108,7 +108,7 @@ function pvgisStamp(stamp: string): { month: number; day: number; hour: number; 
   const match = /^(\d{4})(\d{2})(\d{2}):(\d{2})(\d{2})$/.exec(stamp);
   if (!match) return undefined;
   const [year, month, day, hour, minute] = match.slice(1).map(Number) as [number, number, number, number, number];
-  if (!isDate(month, day) || hour > 23 || minute > 59) return undefined;
+  if (!isYear(year) || !isDate(month, day) || hour > 23 || minute > 59) return undefined;
   return { month, day, hour: hour + 1, timeMs: Date.UTC(year, month - 1, day, hour, minute) };
 }
 

@@ -2,7 +2,7 @@ import type { Reading } from '../reading/remark.ts';
 import { type RemarkLog, remarkLog } from '../reading/remarkLog.ts';
 import { plainNumber, splitFields } from '../text/fields.ts';
 import { textLines } from '../text/lines.ts';
-import { HOUR_MS, isDate } from './calendar.ts';
+import { HOUR_MS, isDate, isYear } from './calendar.ts';
 import { type ColumnRules, checkColumns, lineTaker, USUAL } from './columns.ts';
 import { placeNumber, settlePlace } from './epwPlace.ts';
 import type { ReadRows } from './epwRows.ts';
@@ -84,5 +84,5 @@ function tmy3Stamp(date: string, time: string): { year: number; month: number; d
   const [, month, day, year] = (/^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(date) ?? []).map(plainNumber);
   const hour = plainNumber(/^(\d{1,2}):00$/.exec(time)?.[1]);
   if (year === undefined || month === undefined || day === undefined || hour === undefined) return undefined;
-  return isDate(month, day) && hour >= 1 && hour <= 24 ? { year, month, day, hour } : undefined;
+  return isYear(year) && isDate(month, day) && hour >= 1 && hour <= 24 ? { year, month, day, hour } : undefined;
 }

@@ -87,6 +87,44 @@ test('a whole made year in order gives an annual figure and no remark', () => {
   expect(year?.annual?.ghiKwhM2).toBeCloseTo(rows.reduce((sum, { ghi }) => sum + (ghi ?? 0), 0) / 1000, 6);
 });
 
+test('a year without its June has no annual figure, one without a few hours has', () => {
+  const finish = (keep: (row: HourRow) => boolean) => {
+    const log = remarkLog();
+    const rows = madeYear(0, 0).filter(keep);
+    return log.close('made', finishYear({ rows, leftOut: [] }, place, 'made', {}, log));
+  };
+  const noJune = finish(({ month }) => month !== 6);
+  expect(noJune.data?.annual).toBeUndefined();
+  expect(said(noJune, 'hour-missing')).toContain('720 hours are missing, 1 June, hour 1 to 30 June, hour 24.');
+  expect(said(noJune, 'year-not-whole')).toContain('8040 of 8760 hours present, 1 January to 31 December.');
+  expect(finish(({ line }) => line % 1000 !== 500).data?.annual).toBeDefined();
+});
+
+test('radiation missing for two months leaves the annual temperature but no annual radiation', () => {
+  const log = remarkLog();
+  const rows = madeYear(0, 0).map((row) =>
+    row.month > 2 ? row : { ...row, ghi: undefined, dni: undefined, dhi: undefined },
+  );
+  const year = finishYear({ rows, leftOut: [] }, place, 'made', {}, log);
+  expect(year?.annual?.ghiKwhM2).toBeUndefined();
+  expect(year?.annual?.meanAirC).toBeDefined();
+});
+
+test('a year a third darker than the places around is doubted, with their names', () => {
+  const dark = madeYear(0, 0).map((row) => ({
+    ...row,
+    ghi: (row.ghi ?? 0) * 0.6,
+    dni: (row.dni ?? 0) * 0.6,
+    dhi: (row.dhi ?? 0) * 0.6,
+  }));
+  const log = remarkLog();
+  const year = finishYear({ rows: dark, leftOut: [] }, place, 'made', {}, log);
+  // Wagga Wagga, 1781 kWh/m², lies 140 km west of 35 S 149 E
+  expect(said(log.close('made', year), 'darker-than-around')).toMatch(
+    /% less than the places around: .*Wagga Wagga \(14\d km\)/,
+  );
+});
+
 test('a year in the wrong hemisphere is doubted: long winter days and dark summer evenings', () => {
   const log = remarkLog();
   const year = finishYear({ rows: madeYear(0, 0), leftOut: [] }, { ...place, latitudeDeg: 35 }, 'made', {}, log);

@@ -46,7 +46,7 @@ export function takeYear(
     albedo: albedoOf(rows),
     hoursInYear,
     sums,
-    annual: wholeYear ? sums : undefined,
+    annual: wholeYear ? annualOf(sums, covered, hoursInYear) : undefined,
     sunShiftH,
     sourceText,
   };
@@ -64,6 +64,23 @@ function sumsOf(
     dhiKwhM2: total('dhi', 1000),
     meanAirC: total('airC', covered.airC),
     meanWindMS: total('windMS', covered.windMS),
+  };
+}
+
+/** The sums as annual figures; those that cover less than nine tenths of the year are not known. */
+function annualOf(
+  sums: WeatherSums,
+  covered: Readonly<Record<WeatherQuantity, number>>,
+  hoursInYear: number,
+): WeatherSums {
+  const enough = (name: WeatherQuantity, value: number | undefined) =>
+    covered[name] >= 0.9 * hoursInYear ? value : undefined;
+  return {
+    ghiKwhM2: enough('ghi', sums.ghiKwhM2),
+    dniKwhM2: enough('dni', sums.dniKwhM2),
+    dhiKwhM2: enough('dhi', sums.dhiKwhM2),
+    meanAirC: enough('airC', sums.meanAirC),
+    meanWindMS: enough('windMS', sums.meanWindMS),
   };
 }
 

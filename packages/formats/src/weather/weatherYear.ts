@@ -46,7 +46,10 @@ export interface WeatherYear extends WeatherSeries {
   readonly hoursInYear: number;
   /** Over the hours present, whole year or not. */
   readonly sums: WeatherSums;
-  /** `sums` again when the hours span the whole year, else undefined: part of a year has no annual figure. */
+  /**
+   * `sums` again when the hours span the whole year, else undefined: part of a year has no annual
+   * figure. A quantity missing in more than a tenth of the hours is undefined in it.
+   */
   readonly annual: WeatherSums | undefined;
   /** How far the sun was moved against the labels of the file, h; negative is earlier. Already in `sunTimeMs`. */
   readonly sunShiftH: number;
