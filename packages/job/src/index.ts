@@ -8,9 +8,9 @@ export {
   practiceYardFaults,
   quaysideTerrace,
 } from './demo/index.ts';
-export { apartM, type HousePoint, type PlanePoint, planeOutline, planeToHouse } from './demo/planeGeometry.ts';
 export { LONGEST_TEXT, type ParsedJob, parseJob } from './parse/parseJob.ts';
 export { type JobRemark, remarkLine } from './parse/remark.ts';
+export { apartM, type HousePoint, type PlanePoint, planeOutline, planeToHouse } from './roof/planeGeometry.ts';
 export * from './schema/choices.ts';
 export * from './schema/facts.ts';
 export { JOB_VERSION, type Job, type JobDraft, jobSchema } from './schema/job.ts';

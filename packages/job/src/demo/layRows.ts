@@ -1,7 +1,7 @@
+import { type HousePoint, type PlanePoint, planeToHouse } from '../roof/planeGeometry.ts';
 import type { RowChoice } from '../schema/choices.ts';
 import type { PlaneFacts } from '../schema/facts.ts';
 import type { ModuleSheet } from '../schema/sheets.ts';
-import { type HousePoint, type PlanePoint, planeToHouse } from './planeGeometry.ts';
 
 /** Width along the eave and height up the slope of one module as it lies in a row, m. */
 export function moduleSizeM(
@@ -30,14 +30,4 @@ export function moduleCentre(row: RowChoice, sheet: ModuleSheet, place: number, 
   const low = corners[0] as PlanePoint;
   const high = corners[2] as PlanePoint;
   return planeToHouse(plane, [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2]);
-}
-
-/** Length of a row of `places` modules, m: n·w + (n − 1)·gap. */
-export function rowLengthM(
-  sheet: ModuleSheet,
-  orientation: 'portrait' | 'landscape',
-  places: number,
-  gapMm: number,
-): number {
-  return places * moduleSizeM(sheet, orientation).alongM + ((places - 1) * gapMm) / 1000;
 }

@@ -1,8 +1,8 @@
+import { apartM } from '../roof/planeGeometry.ts';
 import type { ModuleChoice, RowChoice, UnitChoice } from '../schema/choices.ts';
 import type { LineName, PlaneFacts } from '../schema/facts.ts';
 import type { ModuleSheet } from '../schema/sheets.ts';
 import { moduleCentre } from './layRows.ts';
-import { apartM } from './planeGeometry.ts';
 
 /** Slack added to the straight way between two rows: common practice, no source. */
 const SLACK_M = 0.3;

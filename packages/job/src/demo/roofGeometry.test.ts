@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
+import { type PlanePoint, planeOutline, planeToHouse } from '../roof/planeGeometry.ts';
 import type { Job } from '../schema/job.ts';
 import { demoJobs, kestrelRise } from './index.ts';
 import { moduleCorners } from './layRows.ts';
-import { type PlanePoint, planeOutline, planeToHouse } from './planeGeometry.ts';
 
 /** Distances from a point to the edges of an outline running anticlockwise, eave first; negative outside. */
 function insideByM(outline: readonly PlanePoint[], [u, v]: PlanePoint): number[] {

@@ -63,7 +63,7 @@ export const trunkSchema = open({
    * It adds to the drop pitch: the span there is the pitch plus `lengthM`.
    */
   jumpers: byId(open({ afterDrop: count, lengthM: aboveZero, why: z.string().optional() })).default({}),
-  /** Drops laid but not used, between neighbours: capped. */
+  /** Drops laid past the last unit and not used: capped. Gaps in the drop numbers are unused drops by themselves. */
   spareDrops: z.int().nonnegative().default(0),
   homeRun: open({
     cableSheet: z.string(),
