@@ -1,3 +1,4 @@
+import type { MonthlyNormals } from '@eaveline/physics';
 import type { Working } from '../working.ts';
 
 /** Where the weather of the plan comes from. */
@@ -12,11 +13,13 @@ export interface Climate {
   readonly far: boolean;
   /** How good it is likely to be, in words: `half of such estimates within 3.3 %, nine in ten within 10.5 %`. */
   readonly quality: string;
-  /** Share of one, one standard deviation of the annual radiation. */
+  /** Share of one, one standard deviation of one year's radiation: of the figures and from year to year. */
   readonly annualSd: number;
   /** Mean daily sun on the level, kWh/m², twelve months. */
   readonly ghiKwhM2Day: readonly number[];
   readonly meanC: readonly number[];
+  /** What a year is made from where no weather file was given. */
+  readonly normals?: MonthlyNormals;
   readonly credit: string;
   readonly remarks: readonly string[];
 }

@@ -1,7 +1,10 @@
+import type { Climate } from '../site/types.ts';
 import type { Working } from '../working.ts';
 
 /** Sky and weather of the place, one value a step. Hours of a typical or generated year. */
 export interface SunPlan {
+  /** The climate the year was made from: here again, so that later stages need not follow the survey's other facts. */
+  readonly climate: Climate;
   readonly stepS: number;
   readonly steps: number;
   /** Instant the sun is taken at, UTC, ms. */

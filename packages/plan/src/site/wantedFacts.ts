@@ -1,0 +1,184 @@
+import type { CircuitFacts, Job, PlaneFacts, WallFacts } from '@eaveline/job';
+import type { MissingFact } from './types.ts';
+
+/** A fact the plan has a use for, and whether the survey brought it. */
+export interface WantedFact extends MissingFact {
+  readonly present: boolean;
+}
+
+type From = 'survey' | 'network' | 'customer' | 'sample';
+
+/** One wanted fact of one kind of thing `T`: where it stands in it, what it is, and who waits for it. */
+interface Want<T> {
+  readonly at: string;
+  readonly what: string;
+  /** Ids of the rules in `checks` that ask without it; empty where a figure or a paper waits, no rule. */
+  readonly rules: readonly string[];
+  readonly from: From;
+  /** Other fields that answer the same question. */
+  readonly or?: readonly string[];
+  /** Left out: always wanted. */
+  readonly when?: (thing: T, job: Job) => boolean;
+}
+
+const hasBattery = (_: unknown, { choices }: Job) => Object.keys(choices.batteries).length > 0;
+const hasBackup = (_: unknown, { choices }: Job) => choices.backup !== undefined;
+const inUs = (_: unknown, { choices }: Job) => choices.rules.pack === 'us';
+
+/** Facts of the whole job, by their path in `facts`. */
+const jobWants: readonly Want<Job>[] = [
+  { at: 'site.recordLowC', what: 'Lowest temperature on record', rules: ['cold-voltage'], from: 'survey' },
+  { at: 'site.recordHighC', what: 'Highest temperature on record', rules: ['hot-voltage'], from: 'survey' },
+  { at: 'site.wind.basicSpeedMS', what: 'Wind speed of the region', rules: ['foot-uplift'], from: 'survey' },
+  { at: 'site.wind.terrain', what: 'Terrain category', rules: ['foot-uplift'], from: 'survey' },
+  { at: 'site.wind.roofHeightM', what: 'Mean roof height', rules: ['foot-uplift'], from: 'survey' },
+  { at: 'site.wind.exposed', what: 'Hill, lee zone or coast', rules: ['foot-uplift'], from: 'survey' },
+  {
+    at: 'network.exportLimitVAPerLine',
+    or: ['network.exportLimitVATotal'],
+    what: 'Export limit',
+    rules: ['export-limit'],
+    from: 'network',
+  },
+  {
+    at: 'network.approvalNumber',
+    what: 'Number of the network’s approval',
+    rules: ['network-approval'],
+    from: 'network',
+  },
+  { at: 'network.approvalDate', what: 'Date of the network’s approval', rules: ['network-approval'], from: 'network' },
+  { at: 'network.profile', what: 'Grid profile', rules: [], from: 'network' },
+  { at: 'network.meterNumber', what: 'Meter number', rules: [], from: 'customer' },
+  {
+    at: 'supply.loopOhm',
+    or: ['supply.declaredLoopOhm'],
+    what: 'Loop impedance at the board',
+    rules: ['fault-loop'],
+    from: 'survey',
+  },
+  { at: 'supply.prospectiveA', what: 'Prospective fault current', rules: ['breaking-capacity'], from: 'survey' },
+  { at: 'supply.mains.lengthM', what: 'Length of the mains', rules: ['trunk-rise'], from: 'survey' },
+  { at: 'supply.mains.conductor', what: 'Conductor of the mains', rules: ['trunk-rise'], from: 'survey' },
+  {
+    at: 'supply.rotation',
+    what: 'Phase rotation',
+    rules: [],
+    from: 'survey',
+    when: (_, { facts }) => facts.supply.system === 'three-phase',
+  },
+  {
+    at: 'supply.electrodeOhm',
+    what: 'Resistance of the earth electrode',
+    rules: ['fault-loop'],
+    from: 'survey',
+    when: (_, { facts }) => facts.supply.earthing === 'TT',
+  },
+  { at: 'board.busA', what: 'Rating of the bars', rules: ['bus'], from: 'survey' },
+  { at: 'board.mainSwitchA', what: 'Rating of the main switch', rules: ['bus'], from: 'survey' },
+  { at: 'board.breakingKA', what: 'Breaking capacity of the board', rules: ['breaking-capacity'], from: 'survey' },
+  { at: 'board.freeWays', what: 'Free ways in the board', rules: ['free-ways'], from: 'survey' },
+  { at: 'board.breakerSumA', what: 'Sum of the breakers', rules: ['bus'], from: 'survey', when: inUs },
+  { at: 'board.wiring', what: 'Colours of the board’s wiring', rules: [], from: 'survey' },
+  { at: 'board.backing', what: 'Backing of the board', rules: ['board-backing'], from: 'sample' },
+  { at: 'board.ambientC', what: 'Temperature at the board', rules: ['breaker-continuous'], from: 'survey' },
+  { at: 'board.surgeDevice', what: 'Surge device', rules: ['surge'], from: 'survey' },
+  {
+    at: 'board.electrode',
+    what: 'Earth electrode at the board',
+    rules: ['backup-neutral'],
+    from: 'survey',
+    when: hasBackup,
+  },
+  { at: 'loads.annualKwh', what: 'Use in a year', rules: [], from: 'customer' },
+  { at: 'loads.dayShape', what: 'Use by the hour', rules: [], from: 'customer' },
+  { at: 'access.scaffoldNeeded', what: 'Whether a scaffold is needed', rules: [], from: 'survey' },
+];
+
+/** Facts of each plane that carries a row, by their path in the plane. */
+const planeWants: readonly Want<PlaneFacts>[] = [
+  { at: 'planWidthM', what: 'plan width, the second measure', rules: ['roof-measures'], from: 'survey' },
+  { at: 'rafters.firstMm', what: 'first rafter', rules: ['rafters'], from: 'survey' },
+  { at: 'rafters.spacingMm', what: 'rafter spacing', rules: ['rafters'], from: 'survey' },
+  { at: 'rafters.widthMm', what: 'rafter width', rules: [], from: 'survey' },
+  { at: 'fragile', what: 'whether it may be walked on', rules: [], from: 'survey' },
+  {
+    at: 'asbestos',
+    what: 'asbestos in the covering',
+    rules: ['asbestos'],
+    from: 'sample',
+    when: ({ covering }) => covering !== 'metal-sheet' && covering !== 'asphalt-shingle',
+  },
+  { at: 'atticC', what: 'heat under the roof', rules: [], from: 'survey' },
+];
+
+/** Facts of each circuit that is to stay alive, by their path in the circuit. */
+const circuitWants: readonly Want<CircuitFacts>[] = [
+  { at: 'neutralTraced', what: 'own neutral traced', rules: ['backup-neutral'], from: 'survey' },
+  {
+    at: 'motor.lockedRotorA',
+    or: ['motor.codeLetter'],
+    what: 'locked-rotor current of the motor',
+    rules: ['backup-start'],
+    from: 'survey',
+    when: ({ motor }) => motor !== undefined && motor.kind !== 'inverter-driven',
+  },
+];
+
+/** Facts of each wall that takes a battery, by their path in the wall. */
+const wallWants: readonly Want<WallFacts>[] = [
+  { at: 'habitableBehind', what: 'what is behind it', rules: ['battery-place'], from: 'survey' },
+  { at: 'combustible', what: 'whether it burns', rules: ['battery-place'], from: 'survey' },
+  { at: 'vehicles', what: 'vehicles that reach it', rules: ['battery-place'], from: 'survey' },
+  { at: 'sun', what: 'midday sun on it', rules: [], from: 'survey' },
+];
+
+/**
+ * Every fact this job has a use for, present or not.
+ *
+ * Wanted are facts of the job, of planes with a row on them, of circuits that are moved to the backed-up side, and of
+ * walls that take a battery. A fact answered `unknown` is not present.
+ */
+export function wantedFacts(job: Job): WantedFact[] {
+  const { facts, choices } = job;
+  const rows = Object.values(choices.rows);
+  const batteries = Object.values(choices.batteries);
+  const moved = choices.backup?.circuits ?? {};
+  return [
+    ...wantsOf(jobWants, job, 'facts', '', facts, job),
+    ...Object.entries(facts.roof.planes)
+      .filter(([id]) => rows.some((row) => row.planeId === id))
+      .flatMap(([id, plane]) => wantsOf(planeWants, plane, `facts.roof.planes.${id}`, plane.name, plane, job)),
+    ...Object.entries(facts.loads.circuits)
+      .filter(([id]) => moved[id]?.moved === true)
+      .flatMap(([id, one]) => wantsOf(circuitWants, one, `facts.loads.circuits.${id}`, one.name, one, job)),
+    ...(hasBattery(undefined, job) ? Object.entries(facts.walls) : [])
+      .filter(([id]) => batteries.some((battery) => battery.place?.wallId === id))
+      .flatMap(([id, wall]) => wantsOf(wallWants, wall, `facts.walls.${id}`, wall.name, wall, job)),
+  ];
+}
+
+function wantsOf<T>(
+  wants: readonly Want<T>[],
+  thing: T,
+  at: string,
+  name: string,
+  root: unknown,
+  job: Job,
+): WantedFact[] {
+  return wants
+    .filter(({ when }) => when === undefined || when(thing, job))
+    .map((want) => ({
+      at: `${at}.${want.at}`,
+      what: name === '' ? want.what : `${name}, ${want.what}`,
+      rules: want.rules,
+      from: want.from,
+      present: [want.at, ...(want.or ?? [])].some((path) => known(root, path)),
+    }));
+}
+
+function known(root: unknown, path: string): boolean {
+  const value = path
+    .split('.')
+    .reduce<unknown>((thing, key) => (thing as Record<string, unknown> | undefined)?.[key], root);
+  return value !== undefined && value !== 'unknown';
+}
