@@ -49,8 +49,8 @@ export const practiceFacts = {
     nominalV: 230,
     earthing: 'MEN',
     serviceA: 63,
-    // beside the transformer: 230 ÷ 0.032 = 7.2 kA, fault `breaking`
-    loopOhm: 0.032,
+    // beside the transformer: 230 ÷ 0.064 = 3.6 kA on one line, twice that on three: fault `breaking`
+    loopOhm: 0.064,
     prospectiveA: 7200,
     measuredV: { L1: 247.5, L2: 246.8, L3: 247.1 },
     mains: { lengthM: 6, conductor: { material: 'copper', areaMm2: 16, strandClass: 2 } },
