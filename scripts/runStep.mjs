@@ -1,6 +1,9 @@
 import { spawn } from 'node:child_process';
 import process from 'node:process';
+import { setTimeout } from 'node:timers/promises';
 
+/** Helpers of a program that has just ended may need this long to notice. */
+const GRACE_MS = 1000;
 const STOP_SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'];
 
 /**
@@ -29,12 +32,22 @@ export function runStep(command, args, options = {}) {
       letGo();
       reject(error);
     });
-    child.on('close', (code) => {
+    child.on('close', async (code) => {
+      if (child.pid === undefined) return; // never started: 'error' has said so
+      const leftBehind = grouped && (await endGroup(child.pid));
       letGo();
-      const leftBehind = grouped && signalGroup(child.pid, 'SIGKILL', true);
       resolve({ code: code ?? 1, ...(stoppedBy ? { stoppedBy } : {}), leftBehind });
     });
   });
+}
+
+/** Gives what is left of a group a moment to end by itself, then ends it; true where that was needed. */
+async function endGroup(pid) {
+  for (let waitedMs = 0; waitedMs < GRACE_MS; waitedMs += 50) {
+    if (!signalGroup(pid, 0, true)) return false;
+    await setTimeout(50);
+  }
+  return signalGroup(pid, 'SIGKILL', true);
 }
 
 /** Sends a signal to a child or its whole group; false where nobody is left to hear it. */

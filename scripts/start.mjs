@@ -1,8 +1,10 @@
 import process from 'node:process';
+import { endWithParent } from './endWithParent.mjs';
 import { nodeTooOld } from './nodeVersion.mjs';
 
 // everything beyond the check of Node is loaded afterwards: an old Node could not even read it
 const tooOld = nodeTooOld(process.versions.node);
+endWithParent();
 if (tooOld === undefined) await start();
 else {
   console.error(tooOld);

@@ -1,6 +1,8 @@
 import process from 'node:process';
+import { endWithParent } from './endWithParent.mjs';
 import { nodeTooOld } from './nodeVersion.mjs';
 
+endWithParent();
 const tooOld = nodeTooOld(process.versions.node);
 if (tooOld === undefined) process.exitCode = await runTests(process.argv.slice(2));
 else {
@@ -39,8 +41,8 @@ async function runTests(args) {
     });
     const report = existsSync(reportFile) ? JSON.parse(readFileSync(reportFile, 'utf8')) : undefined;
     const counts = tally(report, code);
-    if (stoppedBy) counts.remarks.push(`Stopped by ${stoppedBy}.`);
-    if (leftBehind) {
+    if (stoppedBy) counts.remarks = [`Stopped by ${stoppedBy}; what had not been run by then is not counted.`];
+    else if (leftBehind) {
       counts.failed += 1;
       counts.remarks.push('The tests left a process behind; it was ended.');
     }
