@@ -35,9 +35,13 @@ export function settle(drawing: Drawing): SettledDrawing {
   return { ...drawing, items: drawing.items.flatMap((item) => settled(item, HERE)) };
 }
 
-/** All leaves of a settled drawing, in the order in which they are drawn. */
-export function leavesOf(items: readonly Settled[]): Leaf[] {
-  return items.flatMap((item) => (item.kind === 'group' ? leavesOf(item.items) : [item]));
+/** All leaves of a settled drawing, in the order in which they are drawn; a leaf belongs to what its group shows. */
+export function leavesOf(items: readonly Settled[], of?: string): Leaf[] {
+  return items.flatMap((item) => {
+    const owner = item.of ?? of;
+    if (item.kind === 'group') return leavesOf(item.items, owner);
+    return [owner === undefined ? item : { ...item, of: owner }];
+  });
 }
 
 function settled(item: Item, place: Placement): Settled[] {

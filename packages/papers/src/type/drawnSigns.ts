@@ -1,5 +1,7 @@
 /** A sign no typeface of ours holds, drawn with a pen. Measures are parts of the height of a capital. */
 export interface DrawnSign {
+  /** What a screen reader says. */
+  readonly name: string;
   readonly advance: number;
   readonly strokes: readonly (readonly (readonly [x: number, y: number])[])[];
 }
@@ -25,10 +27,16 @@ const boxTick = [
   [0.84, 0.7],
 ] as const;
 
+/** The space in thousands: the faces' own differ from a hair to half a figure. */
+const thin: DrawnSign = { name: '', advance: 0.3, strokes: [] };
+
 /** Ticks, crosses and boxes form one set, so all are drawn although one face holds a tick. */
 export const drawnSigns: Readonly<Record<string, DrawnSign>> = {
-  '✓': { advance: 1.1, strokes: [tick] },
+  '\u2009': thin,
+  '\u202f': thin,
+  '✓': { name: 'tick', advance: 1.1, strokes: [tick] },
   '✗': {
+    name: 'cross',
     advance: 1.1,
     strokes: [
       [
@@ -41,9 +49,10 @@ export const drawnSigns: Readonly<Record<string, DrawnSign>> = {
       ],
     ],
   },
-  '☐': { advance: 1.1, strokes: [box] },
-  '☑': { advance: 1.1, strokes: [box, boxTick] },
+  '☐': { name: 'box', advance: 1.1, strokes: [box] },
+  '☑': { name: 'ticked box', advance: 1.1, strokes: [box, boxTick] },
   '☒': {
+    name: 'crossed box',
     advance: 1.1,
     strokes: [
       box,

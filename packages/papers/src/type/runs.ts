@@ -54,8 +54,8 @@ interface Piece {
 
 function pieces(text: string, chain: readonly FontName[], wholeWords: boolean): Piece[] {
   return text.split(/(\p{L}+)/u).flatMap((part): Piece[] => {
-    if (part === '') return [];
-    const whole = (wholeWords ? chain : chain.slice(0, 1)).find((font) => [...part].every((sign) => holds(font, sign)));
+    const word = wholeWords && /^\p{L}/u.test(part);
+    const whole = word ? chain.find((font) => [...part].every((sign) => holds(font, sign))) : undefined;
     if (whole !== undefined) return [{ font: whole, text: part }];
     return [...part].map((sign) => ({ font: fontFor(sign, chain, text), text: sign }));
   });

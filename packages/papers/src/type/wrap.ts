@@ -39,6 +39,23 @@ function breakWord(word: string, fits: (line: string) => boolean): string[] {
   return [...parts, part];
 }
 
+/** The same number of lines as `wrap`, as even as they can be: no single word is left on the last. */
+export function wrapEven(text: string, widthMm: number, lettering: Lettering): string[] {
+  const lines = wrap(text, widthMm, lettering);
+  let [narrow, wide] = [0, widthMm];
+  while (wide - narrow > 0.5) {
+    const middle = (narrow + wide) / 2;
+    const broken = words(text).some((word) => metrics.widthMm(word, lettering) > middle);
+    if (broken || wrap(text, middle, lettering).length > lines.length) narrow = middle;
+    else wide = middle;
+  }
+  return wrap(text, wide, lettering);
+}
+
+function words(text: string): string[] {
+  return text.split(/[ \n]/);
+}
+
 /** How a text was made to fit its cell. */
 export interface Fitted extends Lettering {
   readonly lines: readonly string[];

@@ -1,0 +1,4 @@
+export * from './drawing/index.ts';
+export * from './page/index.ts';
+export * from './pens/index.ts';
+export * from './type/index.ts';

@@ -1,0 +1,12 @@
+export { type Banner, bannerMm } from './banner.ts';
+export { type Block, gap, type Part, picture, stacked, together, whole } from './block.ts';
+export { caution } from './caution.ts';
+export type { Align, Cell, Column as TableColumn } from './cells.ts';
+export { type Column, flow } from './flow.ts';
+export { type Frame, frameOf, type SheetSize, sheetSizes, zoneOf } from './frame.ts';
+export { type Ledger, type LedgerLine, ledger } from './ledger.ts';
+export { type DocumentOptions, drawingsOf, makeDocument, type PaperDocument } from './makeDocument.ts';
+export { headline, linesOf, type ParagraphLook, paragraph, subhead } from './paragraph.ts';
+export { bodyOf, layOut, type Sheet } from './sheet.ts';
+export { type Row, type Table, table } from './table.ts';
+export { type TitleBlock, titleBlockMm } from './titleBlock.ts';
