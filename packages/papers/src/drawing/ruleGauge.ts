@@ -4,7 +4,7 @@ import { corners, group, hatched, line, polygon, solid, text } from './make.ts';
 import type { Anchor, Group, Ink, Item, Point } from './model.ts';
 
 export interface Gauge {
-  /** Left end of the line. Words reach 8 mm above it and 9 mm below. */
+  /** Left end of the line. Words reach 8 mm above it, 9 mm below, and half a figure past its ends. */
   readonly at: Point;
   readonly widthMm: number;
   readonly from: number;
@@ -136,6 +136,8 @@ function needles(gauge: Gauge): Item[] {
   const y = gauge.at[1] + 0.25;
   const found = needlesOf(gauge);
   const clash = found.length === 2 && clashes(found[0] as Needle, found[1] as Needle);
+  // words that would meet part at the middle between their needles
+  const between = found.reduce((sum, needle) => sum + needle.x / found.length, 0);
   return found.flatMap((needle, k) => {
     const shape: Point[] = [
       [needle.x, y],
@@ -143,11 +145,11 @@ function needles(gauge: Gauge): Item[] {
       [needle.x - 1.5, y + 3.2],
     ];
     const anchor: Anchor = clash ? (k === 0 ? 'end' : 'start') : 'middle';
-    const aside = clash ? (k === 0 ? 1.2 : -1.2) : 0;
+    const x = clash ? between + (k === 0 ? -0.8 : 0.8) : needle.x;
     return [
       solid(shape, { layer: 'SIZE', ink: needle.open ? 'marker' : needle.ink }),
       ...(needle.open ? [polygon(shape, { layer: 'SIZE', pen: 0.35 })] : []),
-      text(needle.text, [needle.x + aside, y + 4.4], {
+      text(needle.text, [x, y + 4.4], {
         layer: 'SIZE',
         capMm: CAP,
         weight: needle.open ? 400 : 700,
