@@ -36,6 +36,11 @@ export interface SourceCircuit {
     readonly limitOhm?: number;
     readonly working: Working;
   };
+  /** Line and earth conductor of the run, and what lies beyond it, cold, Ω: what a meter reads with the ends linked. */
+  readonly conductorsColdOhm: Working;
+  readonly beyondColdOhm: Working;
+  /** Earth conductor of the run alone, cold, Ω. */
+  readonly earthColdOhm: Working;
   /** Prospective current at the board against the breaker. */
   readonly breakingKA: number;
 }
