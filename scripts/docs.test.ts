@@ -42,6 +42,23 @@ test('every npm script that a page names exists', () => {
   expect(named.filter((name) => !(name in scripts))).toEqual([]);
 });
 
+test('every package that a room or the workshop uses has its line in docs/dependencies.md', () => {
+  const rooms = ['packages', 'apps'].flatMap((folder) =>
+    readdirSync(join(ROOT, folder)).map((name) => `${folder}/${name}`),
+  );
+  const used = ['.', ...rooms].flatMap((room) => {
+    const { dependencies, devDependencies } = JSON.parse(readFileSync(join(ROOT, room, 'package.json'), 'utf8'));
+    return Object.keys({ ...dependencies, ...devDependencies });
+  });
+  const lines = readFileSync(join(ROOT, 'docs/dependencies.md'), 'utf8')
+    .split('\n')
+    .map((line) => (line.split('|')[1] ?? '').trim().split(', '));
+  const explained = new Set(lines.flat());
+  const silent = used.filter((name) => !/^@(eaveline|types)\//.test(name) && !explained.has(name));
+  expect(used.length).toBeGreaterThan(10);
+  expect(silent).toEqual([]);
+});
+
 describe('TypeScript in README.md runs and prints what its comments say', () => {
   const blocks = [...readFileSync(join(ROOT, 'README.md'), 'utf8').matchAll(/```ts\n([\s\S]*?)```/g)];
 
