@@ -57,3 +57,27 @@ export function pdfGlyphs(content: string): number[] {
     ),
   );
 }
+
+/** Points on every Bézier of a PDF page, nine a curve, mm from the bottom left. */
+export function pdfCurvePoints(content: string): [number, number][] {
+  const heightPt = Number(/^1 0 0 -1 0 ([\d.]+) cm/m.exec(content)?.[1]);
+  let at: [number, number] = [0, 0];
+  return content.split('\n').flatMap((row): [number, number][] => {
+    const n = row.split(' ').slice(0, -1).map(Number);
+    if (row.endsWith(' m') || row.endsWith(' l')) at = [n[0] as number, n[1] as number];
+    if (!row.endsWith(' c')) return [];
+    const [x, y] = [0, 1].map((k) => [at[k], n[k], n[k + 2], n[k + 4]] as [number, number, number, number]);
+    at = [n[4] as number, n[5] as number];
+    return Array.from({ length: 9 }, (_, k): [number, number] => [
+      (bezier(x as Four, k / 8) * 25.4) / 72,
+      ((heightPt - bezier(y as Four, k / 8)) * 25.4) / 72,
+    ]);
+  });
+}
+
+type Four = [number, number, number, number];
+
+function bezier([a, b, c, d]: Four, t: number): number {
+  const s = 1 - t;
+  return s * s * s * a + 3 * s * s * t * b + 3 * s * t * t * c + t * t * t * d;
+}

@@ -224,12 +224,14 @@ test('a sheet with a scale carries a bar of 100 mm; one without says there is no
   expect(wordsOf(flat)).toContain('none');
 });
 
-test('a long table loses no row, doubles none and repeats its heads', () => {
-  const rows = Array.from({ length: 60 }, (_, k) => unit(k + 1));
-  const bodies = flow([table({ columns, rows })], { topLeft: [25, 280], widthMm: 170, heightMm: 100 });
-  const places = bodies.flatMap((body) => wordsOf(loose(body)).filter((words) => words.startsWith('1·')));
-  expect(places).toEqual(rows.map((row) => row.cells[0]));
-  for (const body of bodies) expect(wordsOf(loose(body))).toContain('serial, last eight');
+test('a long table loses no row, doubles none and repeats its heads, wherever the column ends', () => {
+  const rows = Array.from({ length: 23 }, (_, k) => unit(k + 1));
+  for (let heightMm = 20; heightMm <= 180; heightMm += 3.5) {
+    const bodies = flow([table({ columns, rows })], { topLeft: [25, 280], widthMm: 170, heightMm });
+    const places = bodies.flatMap((body) => wordsOf(loose(body)).filter((words) => words.startsWith('1·')));
+    expect(places).toEqual(rows.map((row) => row.cells[0]));
+    for (const body of bodies) expect(wordsOf(loose(body))).toContain('serial, last eight');
+  }
 });
 
 test('figures stand under each other by their point, units after them', () => {

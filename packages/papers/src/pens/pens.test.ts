@@ -1,7 +1,7 @@
 import { Refusal } from '@eaveline/physics';
 import { expect, test } from 'vitest';
 import { fonts } from '../../test/fonts.ts';
-import { pdfContents, pdfGlyphs, pdfStretches, svgStretches } from '../../test/readBack.ts';
+import { pdfContents, pdfCurvePoints, pdfGlyphs, pdfStretches, svgStretches } from '../../test/readBack.ts';
 import {
   box,
   circle,
@@ -118,10 +118,37 @@ test('letters are never turned over, and dashed lines keep their dashes', () => 
   expect(svg).toMatch(/class="ev-s ev-p025 ev-ink ev-hidden"/);
 });
 
+test('turned lettering runs counter-clockwise in both pens, about its own point', async () => {
+  const upright = { ...sheet(text('1 722', [50, 40], { rotateDeg: 90 })), widthMm: 100, heightMm: 100 };
+  expect(svgOf(upright)).toContain('transform="rotate(-90 50 60)"'); // a positive turn is clockwise where y runs down
+  const [content] = pdfContents(await pdfOf([upright], options));
+  // (cos, sin, −sin, cos) of −90°, inside the library's own mirrored page
+  expect(content).toMatch(/^0 -1 1 0 [\d.-]+ [\d.-]+ cm$/m);
+  expect(content).not.toMatch(/^0 1 -1 0 /m);
+});
+
+test('letters stand by their advance widths alone: no kerning moves them off what was measured', async () => {
+  const [content] = pdfContents(await pdfOf([sheet(text('AVATAR To Ty fi', [20, 20]))], options));
+  const shown = content?.match(/\[.*\] TJ/g) ?? [];
+  expect(shown.length).toBe(1);
+  expect(shown[0]).toMatch(/^\[<[0-9a-f]+> 0\] TJ$/);
+});
+
 test('an SVG arc bulges to the side the model says', () => {
   // upper half of a circle: from east over north to west; on the page north is a smaller y
   const svg = svgOf({ ...sheet({ ...circle([50, 50], 10), endDeg: 180 }), heightMm: 100 });
   expect(svg).toContain('M60 50A10 10 0 0 0 40 50');
+});
+
+test('an arc in the PDF keeps its radius to 3 in 10 000, and its own side', async () => {
+  const half = { ...sheet({ ...circle([50, 50], 40), endDeg: 180 }), widthMm: 100, heightMm: 100 };
+  const [content] = pdfContents(await pdfOf([half], options));
+  const points = pdfCurvePoints(content ?? '');
+  expect(points.length).toBe(18); // two quarter turns
+  for (const [x, y] of points) {
+    expect(Math.abs(Math.hypot(x - 50, y - 50) - 40)).toBeLessThan(40 * 3e-4);
+    expect(y).toBeGreaterThan(49.99);
+  }
 });
 
 test('a drawing can be themed: every colour is a custom property with the ink of print behind it', () => {
