@@ -1,3 +1,4 @@
+import type { Line } from '../trunks/types.ts';
 import type { Working } from '../working.ts';
 
 export interface ModuleEnergy {
@@ -28,10 +29,13 @@ export interface EnergyPlan {
   readonly clippedKwh: number;
   /** Lost to the export limit if nothing is used in the house: an upper bound, stated so; undefined without a limit. */
   readonly exportLimitLossAtMostKwh?: number;
-  /** A.c. power of the whole array, W, a step of the sun stage; by line for three-phase boards. */
+  /** A.c. power of the whole array, W, a step of the sun stage. */
   readonly acW: Float64Array;
+  /** The same on each line that units stand on. */
+  readonly acByLineW: Readonly<Partial<Record<Line, Float64Array>>>;
   /** Mean day of each month: 12 × 24 hours, W. */
   readonly meanDayW: readonly (readonly number[])[];
+  /** What the house uses: mean W by hour of the local clock; a mean night from sunset to sunrise. */
   readonly loads: { readonly annualKwh?: number; readonly nightKwh?: number; readonly hourlyW?: readonly number[] };
   readonly working: Working;
   readonly workings: readonly Working[];

@@ -56,9 +56,9 @@ function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array
   const beam = new Float64Array(steps);
   const diffuse = new Float64Array(steps);
   const beamBare = new Float64Array(steps);
+  const diffuseBare = new Float64Array(steps);
   const monthly = new Float64Array(12);
   let bare = 0;
-  let diffuseBare = 0;
   for (let i = 0; i < steps; i++) {
     const sky = lit.sky[i] as number;
     if (sky === 0 && lit.beam[i] === 0 && lit.ground[i] === 0) continue;
@@ -67,7 +67,7 @@ function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array
     const rest = sky - near;
     const ground = lit.ground[i] as number;
     bare += direct + rest + ground;
-    diffuseBare += rest + ground;
+    diffuseBare[i] = rest + ground;
     diffuse[i] = rest * lit.skyIncidence + ground * lit.groundIncidence;
     if (open[i] === 1) {
       beamBare[i] = direct;
@@ -82,9 +82,9 @@ function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array
     beam,
     diffuse,
     beamBare,
+    diffuseBare,
     monthlyKwhM2,
     annualKwhM2: monthlyKwhM2.reduce((sum, one) => sum + one, 0),
     annualBareKwhM2: bare * kwh,
-    annualDiffuseBareKwhM2: diffuseBare * kwh,
   };
 }

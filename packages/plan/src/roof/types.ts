@@ -61,8 +61,8 @@ export interface PlaneSun {
   readonly diffuse: Float64Array;
   /** As `beam`, before the glass takes its share. */
   readonly beamBare: Float64Array;
-  /** As `diffuse` in a year, before the glass takes its share. */
-  readonly annualDiffuseBareKwhM2: number;
+  /** As `diffuse`, before the glass takes its share. */
+  readonly diffuseBare: Float64Array;
   readonly monthlyKwhM2: readonly number[];
   readonly annualKwhM2: number;
   /** Same before incidence and horizon. */

@@ -1,0 +1,150 @@
+import type { SiteFacts, UnitSheet } from '@eaveline/job';
+import type { PlacedModule } from '../array/types.ts';
+import { sheetOf } from '../equipment.ts';
+import type { RoofPlane } from '../roof/types.ts';
+import type { SunPlan } from '../sun/types.ts';
+import type { EnergyView } from './index.ts';
+import { ledgerWorking, writeLedger } from './ledger.ts';
+import { modulePower } from './modulePower.ts';
+import { type ModuleYear, moduleYear } from './moduleYear.ts';
+import { nearShade } from './nearShade.ts';
+import type { ModuleEnergy } from './types.ts';
+import type { UnitWire } from './unitWire.ts';
+import { type UnitYear, unitYear } from './unitYear.ts';
+
+/** What all units share. */
+export interface UnitContext {
+  readonly sun: SunPlan;
+  readonly planes: ReadonlyMap<string, RoofPlane>;
+  readonly wires: ReadonlyMap<string, UnitWire>;
+  readonly sheetOfUnit: (unitId: string) => UnitSheet;
+  readonly equipment: EnergyView['equipment'];
+  readonly objects: readonly SiteFacts['objects'][string][];
+  readonly range: readonly [number, number];
+}
+
+/** One unit with its year and its modules' figures. */
+export interface WorkedUnit {
+  readonly unitId: string;
+  readonly acW: Float64Array;
+  readonly ratedVA: number;
+  readonly modules: readonly ModuleEnergy[];
+}
+
+/**
+ * All units of the array. Modules of one plane and one sheet with nothing near in their sun share one year, and units
+ * whose modules share theirs too: most of a clear roof is worked out once.
+ */
+export function workUnits(
+  modules: readonly PlacedModule[],
+  context: UnitContext,
+): { units: WorkedUnit[]; why: string[] } {
+  const why = new Set<string>();
+  const years = moduleYears(modules, context, why);
+  const unitYears = new Map<string, UnitYear>();
+  const units = [...byUnit(modules)].map(([unitId, own]): WorkedUnit => {
+    const sheet = context.sheetOfUnit(unitId);
+    const ownYears = own.map((module) => years.get(module.id) as NumberedYear);
+    const key = [sheet.ratedVA, sheet.efficiency, ...ownYears.map((year) => year.number)].join(' ');
+    const year =
+      unitYears.get(key) ??
+      unitYear(
+        sheet,
+        ownYears.map(({ dcW }) => dcW),
+        context.sun,
+      );
+    unitYears.set(key, year);
+    return {
+      unitId,
+      acW: year.acW,
+      ratedVA: sheet.ratedVA,
+      modules: own.map((module, k) => moduleEnergy(module, ownYears[k] as ModuleYear, year, k, sheet, context)),
+    };
+  });
+  return { units, why: [...why] };
+}
+
+interface NumberedYear extends ModuleYear {
+  readonly number: number;
+}
+
+function moduleYears(
+  modules: readonly PlacedModule[],
+  context: UnitContext,
+  why: Set<string>,
+): ReadonlyMap<string, NumberedYear> {
+  const { sun, planes, equipment, objects } = context;
+  const clear = new Map<string, NumberedYear>();
+  let made = 0;
+  return new Map(
+    modules.map((module) => {
+      const plane = planes.get(module.planeId);
+      if (plane === undefined) throw new Error(`plane '${module.planeId}' is not in the roof`);
+      const sheet = sheetOf(equipment, module.sheetId, 'module');
+      const { power, why: reason } = modulePower(sheet);
+      if (reason !== undefined) {
+        why.add(
+          `${sheet.name} goes by its rated power and power coefficient alone: its figures fit no single diode. ${reason}`,
+        );
+      }
+      const open = nearShade(module.centre3d, objects, sun, plane.sun.beam);
+      const key = `${module.planeId} ${module.sheetId}`;
+      const known = open === undefined ? clear.get(key) : undefined;
+      const year = known ?? { ...moduleYear(sun, plane.sun, open, power, sheet.noctC), number: made++ };
+      if (open === undefined) clear.set(key, year);
+      return [module.id, year];
+    }),
+  );
+}
+
+function byUnit(modules: readonly PlacedModule[]): Map<string, PlacedModule[]> {
+  const units = new Map<string, PlacedModule[]>();
+  for (const module of modules) {
+    const own = units.get(module.unitId);
+    if (own) own.push(module);
+    else units.set(module.unitId, [module]);
+  }
+  for (const own of units.values()) own.sort((a, b) => a.input - b.input);
+  return units;
+}
+
+function moduleEnergy(
+  module: PlacedModule,
+  year: ModuleYear,
+  unit: UnitYear,
+  input: number,
+  sheet: UnitSheet,
+  { sun, planes, wires, range }: UnitContext,
+): ModuleEnergy {
+  const share = unit.shares[input] as UnitYear['shares'][number];
+  const lossShare = wires.get(module.unitId)?.lossShare ?? 0;
+  const monthlyKwh = Array.from(share.monthlyKwh, (kwh, m) => kwh - lossShare * (share.monthlySquareKwh[m] as number));
+  const boardKwh = total(monthlyKwh);
+  const ledger = writeLedger({
+    module,
+    plane: planes.get(module.planeId) as RoofPlane,
+    sun,
+    year,
+    unitName: sheet.name,
+    ratedVA: sheet.ratedVA,
+    efficiency: sheet.efficiency,
+    acKwh: total(share.monthlyKwh),
+    clippedKwh: share.clippedKwh,
+    boardKwh,
+  });
+  return {
+    moduleId: module.id,
+    monthlyKwh,
+    annualKwh: boardKwh,
+    clippedKwh: share.clippedKwh,
+    shadeLoss: year.unshadedKwhM2 > 0 ? 1 - year.behindGlassKwhM2 / year.unshadedKwhM2 : 0,
+    ledger,
+    working: ledgerWorking(module.name, ledger, range),
+  };
+}
+
+function total(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let k = 0; k < values.length; k++) sum += values[k] as number;
+  return sum;
+}
