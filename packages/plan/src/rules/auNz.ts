@@ -1,6 +1,7 @@
 import { labelsAuNz } from './labelsAuNz.ts';
 import { limit, PRACTICE } from './limit.ts';
-import type { RulePack } from './pack.ts';
+import type { PackFigures, RulePack } from './pack.ts';
+import { lacksAuNz, rulesAuNz, unsettledAuNz } from './rulesAuNz.ts';
 
 const D1 = 'AS/NZS 4777.1';
 const D2 = 'AS/NZS 4777.2';
@@ -12,7 +13,7 @@ const B = 'AS/NZS 5139';
  * Australia and New Zealand. `public text`: the figure was seen in a regulator's, network's or trade body's public
  * summary of the clause, not in the standard itself.
  */
-function auNz(variant: 'au' | 'nz'): RulePack {
+function auNz(variant: 'au' | 'nz'): PackFigures {
   return {
     id: 'au-nz',
     variant,
@@ -37,6 +38,11 @@ function auNz(variant: 'au' | 'nz'): RulePack {
       [P]: '2021',
       [B]: '2019',
       'AS/NZS 1170.2': '2021',
+      'AS 60038': '2012',
+      'Electricity (Safety) Regulations': '2010, as amended 2025',
+      'incentive scheme': 'rules of the year of the certificates',
+      'work safety law': 'of the state',
+      'certificate law': 'of the state',
       'network rules': 'the letter of this site',
     },
 
@@ -48,7 +54,7 @@ function auNz(variant: 'au' | 'nz'): RulePack {
       standard: 'AS/NZS 3000',
       limit: limit('mean tripping current', W, 'AS/NZS 3000 Table 8.1', 'memory'),
     },
-    bus: { kind: 'sum of sources', limit: limit(1, W, 'AS/NZS 3000 cl 2.10.3', 'memory') },
+    bus: { kind: 'sum of sources', limit: limit(1, W, 'AS/NZS 3000 Section 2, bars for all sources', 'memory') },
     lineDifferenceVA: limit(
       5000,
       D1,
@@ -76,6 +82,7 @@ function auNz(variant: 'au' | 'nz'): RulePack {
       ridgeM: limit(0.2, 'AS/NZS 1170.2', 'AS/NZS 1170.2 App D, twice the gap under the module', 'public text'),
       sideM: limit(0.2, 'AS/NZS 1170.2', 'AS/NZS 1170.2 App D, twice the gap under the module', 'public text'),
     },
+    setbackGaps: limit(2, 'AS/NZS 1170.2', 'AS/NZS 1170.2 App D6, 2 s from every edge', 'public text'),
     gapUnderMm: limit([50, 300] as const, 'AS/NZS 1170.2', 'AS/NZS 1170.2 App D6, parallel arrays', 'public text'),
     dcAcRatio: limit(1.33, 'incentive scheme', 'array at most 133 % of the inverter for certificates', 'memory'),
     coldVoltage: limit('module coefficient at the record low', P, 'AS/NZS 5033 cl 4.2', 'memory'),
@@ -165,5 +172,10 @@ function documents(variant: 'au' | 'nz'): RulePack['documents'] {
       ];
 }
 
-export const auPack: RulePack = auNz('au');
-export const nzPack: RulePack = auNz('nz');
+function packOf(variant: 'au' | 'nz'): RulePack {
+  const figures = auNz(variant);
+  return { ...figures, rules: rulesAuNz(figures), lacks: lacksAuNz(variant), unsettled: unsettledAuNz };
+}
+
+export const auPack: RulePack = packOf('au');
+export const nzPack: RulePack = packOf('nz');

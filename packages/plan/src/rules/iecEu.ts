@@ -1,6 +1,7 @@
 import { labelsIecEu } from './labelsIecEu.ts';
 import { limit, PRACTICE } from './limit.ts';
-import type { RulePack } from './pack.ts';
+import type { PackFigures, RulePack } from './pack.ts';
+import { lacksIecEu, rulesIecEu, unsettledIecEu } from './rulesIecEu.ts';
 
 type Variant = 'gb' | 'ie' | 'eu';
 
@@ -8,7 +9,7 @@ const WIRING: Record<Variant, string> = { gb: 'BS 7671', ie: 'I.S. 10101', eu: '
 const NETWORK: Record<Variant, string> = { gb: 'EREC G98 and G99', ie: 'ESB Networks NC6', eu: 'EN 50549-1' };
 
 /** United Kingdom, Ireland and, as far as one text can, the European Union. National annexes decide in the end. */
-function iecEu(variant: Variant): RulePack {
+function iecEu(variant: Variant): PackFigures {
   const wiring = WIRING[variant];
   const network = NETWORK[variant];
   return {
@@ -35,6 +36,10 @@ function iecEu(variant: Variant): RulePack {
       'ESB Networks NC6': 'current form',
       'EN 50549-1': '2019 with national settings',
       'PAS 63100': '2024',
+      GPDO: '2015 as amended',
+      'EN 50160': '2010',
+      'installation guide': '2012',
+      'asbestos regulations': 'national law in force',
       'EN 1991-1-4': 'with the national annex',
       'IEC 60364-6': '2016',
     },
@@ -51,7 +56,7 @@ function iecEu(variant: Variant): RulePack {
     cableMethod: 'iec',
     loop: {
       standard: 'BS 7671',
-      limit: limit('0.95 U0 over five, ten, twenty times the rating', wiring, 'BS 7671 Table 41.3', 'public text'),
+      limit: limit('0.95 U0 over five, ten, twenty times the rating', wiring, 'BS 7671 Table 41.3', 'memory'),
     },
     bus: { kind: 'sum of sources', limit: limit(1, wiring, `${wiring} 551.7`, 'memory') },
     ...(variant === 'eu'
@@ -71,9 +76,9 @@ function iecEu(variant: Variant): RulePack {
       sideM: limit(0.2, PRACTICE, 'edge kept clear', 'public text'),
     },
     gapUnderMm: limit(
-      variant === 'gb' ? ([50, 200] as const) : ([50, 300] as const),
-      variant === 'gb' ? 'GPDO' : 'EN 1991-1-4',
-      variant === 'gb' ? 'permitted development, 200 mm proud of the roof' : 'parallel array',
+      [50, 300] as const,
+      'EN 1991-1-4',
+      'EN 1991-1-4 with national guidance, array parallel to the roof',
       'memory',
     ),
     coldVoltage: limit('module coefficient at the record low', wiring, `${wiring} 712.414`, 'memory'),
@@ -98,10 +103,10 @@ function iecEu(variant: Variant): RulePack {
         ['bedroom', 'loft', 'under stairs'],
         'PAS 63100',
         'PAS 63100, places not allowed',
-        'public text',
+        variant === 'gb' ? 'public text' : 'practice',
       ),
     },
-    batteryKwhMost: limit(80, 'PAS 63100', 'PAS 63100, outbuilding', 'public text'),
+    ...(variant === 'gb' ? { batteryKwhMost: limit(80, 'PAS 63100', 'PAS 63100, outbuilding', 'public text') } : {}),
     backup: {
       runningShare: limit(0.9, PRACTICE, 'running at most 90 % of the rating', 'practice'),
       startShare: limit(1, 'equipment sheet', 'short-time rating of the battery', 'equipment sheet'),
@@ -214,6 +219,16 @@ function documents(variant: Variant): RulePack['documents'] {
   ];
 }
 
-export const gbPack: RulePack = iecEu('gb');
-export const iePack: RulePack = iecEu('ie');
-export const euPack: RulePack = iecEu('eu');
+function packOf(variant: Variant): RulePack {
+  const figures = iecEu(variant);
+  return {
+    ...figures,
+    rules: rulesIecEu(figures, variant, WIRING[variant], NETWORK[variant]),
+    lacks: lacksIecEu(variant),
+    unsettled: unsettledIecEu(variant),
+  };
+}
+
+export const gbPack: RulePack = packOf('gb');
+export const iePack: RulePack = packOf('ie');
+export const euPack: RulePack = packOf('eu');

@@ -1,4 +1,6 @@
+import type { WallFacts } from '@eaveline/job';
 import type { Seen } from '../finding.ts';
+import type { IslandNeutral, RuleBook, RuleId } from './ruleLimits.ts';
 
 /** A limit of a rule pack: its value, where it stands, and how it is known. */
 export interface Limit<T = number> {
@@ -37,10 +39,18 @@ export interface PackWords {
 }
 
 /**
- * A region's rules as data. Judging is done by small functions in `checks/rules`, which read these figures.
- * `undefined` means that the region has no such rule, and the checks say so.
+ * A region's figures as data, with the rules of the checks. Judging is done by small functions in `checks/rules`.
+ * A rule that the region lacks is named in `lacks` with the reason, and the checks say so.
  */
-export interface RulePack {
+export interface RulePack extends PackFigures {
+  readonly rules: RuleBook;
+  readonly lacks: readonly { readonly rule: RuleId; readonly why: string }[];
+  /** What was not found out about this region's texts. */
+  readonly unsettled: readonly string[];
+}
+
+/** Figures of a region that more than one stage reads. */
+export interface PackFigures {
   readonly id: 'au-nz' | 'iec-eu' | 'us';
   readonly variant: 'au' | 'nz' | 'gb' | 'ie' | 'eu' | 'us';
   readonly words: PackWords;
@@ -66,6 +76,10 @@ export interface RulePack {
   readonly supplyBand: Limit<readonly [number, number]>;
 
   readonly setbacks: { readonly eaveM: Limit; readonly ridgeM: Limit; readonly sideM: Limit };
+  /** Least distance from every edge, in gaps under the module, where a region says so. */
+  readonly setbackGaps?: Limit;
+  /** Wider strip at the ridge where the array covers more than a share of the roof, in plan. */
+  readonly ridgeAboveShare?: Limit<{ readonly roofShare: number; readonly ridgeM: number }>;
   readonly gapUnderMm: Limit<readonly [number, number]>;
   readonly dcAcRatio?: Limit;
   readonly coldVoltage: Limit<string>;
@@ -83,7 +97,7 @@ export interface RulePack {
     readonly sideMm: Limit;
     readonly aboveMm: Limit;
     readonly frontMm: Limit;
-    readonly forbidden: Limit<readonly string[]>;
+    readonly forbidden: Limit<readonly WallFacts['place'][]>;
   };
   readonly batteryKwhMost?: Limit;
   readonly backup: {
@@ -91,7 +105,7 @@ export interface RulePack {
     readonly startShare: Limit;
     /** Solar on the backed-up side over the battery's rating. */
     readonly solarShare: Limit;
-    readonly neutral: Limit<'grid neutral stays' | 'bond relay and own electrode' | 'bond stays at the service'>;
+    readonly neutral: Limit<IslandNeutral>;
   };
 
   readonly tests: {

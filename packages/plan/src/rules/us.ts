@@ -1,12 +1,12 @@
 import { labelsUs } from './labelsUs.ts';
 import { limit, PRACTICE } from './limit.ts';
-import type { RulePack } from './pack.ts';
+import type { PackFigures, RulePack } from './pack.ts';
+import { lacksUs, rulesUs, unsettledUs } from './rulesUs.ts';
 
 const NEC = 'NEC';
 const NFPA = 'NFPA 855 and IRC R328';
 
-/** United States. The edition of every code is the place's own; the official there decides. */
-export const usPack: RulePack = {
+const figures: PackFigures = {
   id: 'us',
   variant: 'us',
   words: {
@@ -29,11 +29,12 @@ export const usPack: RulePack = {
     'ASCE 7': '2016',
     'IEEE 1547': '2018',
     'ANSI C84.1': '2020',
+    'OSHA 1926.1101': 'current',
     'utility tariff': 'the letter of this site',
   },
 
   riseShare: limit(0.02, PRACTICE, 'no rule in the code; makers and careful firms ask for 1.5 to 2 %', 'practice'),
-  continuousFactor: limit(1.25, NEC, 'NEC 690.8(B), 705.60', 'public text'),
+  continuousFactor: limit(1.25, NEC, 'NEC 705.60, 125 % rule', 'public text'),
   breakerContinuousShare: limit(0.8, NEC, 'NEC 210.20(A), 215.3', 'memory'),
   cableMethod: 'nec',
   bus: {
@@ -52,14 +53,14 @@ export const usPack: RulePack = {
   setbacks: {
     eaveM: limit(0.2, PRACTICE, 'edge kept clear, run-off into the gutter', 'practice'),
     ridgeM: limit(0.457, 'IRC R324', 'IRC R324.6.2, 18 in each side up to 33 % of the roof', 'public text'),
-    sideM: limit(
-      0.914,
-      'IRC R324',
-      'IRC R324.6.1, 36 in path',
-      'public text',
-      'Two paths on separate planes; officials may waive.',
-    ),
+    sideM: limit(0.2, PRACTICE, 'edge kept clear', 'practice'),
   },
+  ridgeAboveShare: limit(
+    { roofShare: 0.33, ridgeM: 0.914 },
+    'IRC R324',
+    'IRC R324.6.2, 36 in above 33 % of the roof',
+    'public text',
+  ),
   gapUnderMm: limit([50, 254] as const, 'ASCE 7', 'ASCE 7 29.4.4, at most 10 in above the roof', 'public text'),
   coldVoltage: limit('module coefficient at the record low', NEC, 'NEC 690.7(A)', 'memory'),
 
@@ -118,3 +119,6 @@ export const usPack: RulePack = {
     },
   ],
 };
+
+/** United States. The edition of every code is the place's own; the official there decides. */
+export const usPack: RulePack = { ...figures, rules: rulesUs(figures), lacks: lacksUs, unsettled: unsettledUs };
