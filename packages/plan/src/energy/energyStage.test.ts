@@ -124,3 +124,29 @@ test('a changed cable, breaker or record leaves the year as it was', () => {
   breaker.ratedA = 25;
   expect(JSON.stringify(energyStage.view(changed))).toBe(JSON.stringify(energyStage.view(kestrelRise)));
 });
+
+test('a longer cable loses more on the wires and leaves every module’s years as they were made', () => {
+  // the same sun, roof and array objects, other trunks: what the planner hands on when a cable is changed
+  const again = energyStage.run(
+    energyStage.view(kestrelRise),
+    {
+      sun: plan.sun,
+      roof: plan.roof,
+      array: plan.array,
+      trunks: {
+        ...plan.trunks,
+        trunks: plan.trunks.trunks.map((trunk) => ({
+          ...trunk,
+          drops: trunk.drops.map((drop) => ({ ...drop, aboveBoardV: 2 })),
+        })),
+      },
+    },
+    {},
+  );
+  const before = energy.modules[0];
+  const after = again.modules[0];
+  expect(after?.ledger.at(-2)).toEqual(before?.ledger.at(-2));
+  // twice the volts, twice the loss
+  const lost = (factor: number | undefined) => 1 - (factor ?? 0);
+  expect(lost(after?.ledger.at(-1)?.factor)).toBeCloseTo(2 * lost(before?.ledger.at(-1)?.factor), 12);
+});

@@ -7,6 +7,7 @@ import { nineInTen, rangeWorking } from './energyRange.ts';
 import { type ExportLimit, exportLossAtMostKwh } from './exportCap.ts';
 import { houseLoads } from './houseLoads.ts';
 import { DUST } from './moduleYear.ts';
+import { moduleYears } from './moduleYears.ts';
 import { meanDays, sumArray } from './sumArray.ts';
 import type { EnergyPlan, ModuleEnergy } from './types.ts';
 import { unitWires } from './unitWire.ts';
@@ -43,8 +44,9 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
     const wires = unitWires(trunks, sheetOfUnit, view.supply);
     const planes = new Map(roof.planes.map((plane) => [plane.id, plane]));
     const range = nineInTen(sun.climate.annualSd);
-    const context = { sun, planes, wires, sheetOfUnit, equipment: view.equipment, objects: view.objects, range };
-    const { units, why } = workUnits(array.modules, context);
+    const { equipment, objects } = view;
+    const years = moduleYears({ sun, planes: roof.planes, modules: array.modules, equipment, objects });
+    const units = workUnits(array.modules, years, { sun, planes, wires, sheetOfUnit, range });
     const modules = inOrder(
       array.modules,
       units.flatMap((unit) => unit.modules),
@@ -72,13 +74,13 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
         rangeWorking(sun.climate.annualSd, sun.climate.quality),
         ...lossWorking(lossAtMost, view.exportLimit),
       ],
-      leavesOut: [...leavesOut, ...why],
+      leavesOut: [...leavesOut, ...years.why],
     };
   },
 };
 
 const leavesOut = [
-  'Near objects take the sun’s beam from the middle of a module. Their share of the sky’s light, and a shadow’s edge across the cells, are not followed.',
+  'Near objects take the sun’s beam from the middle of a module. Their share of the sky’s light, and a shadow’s edge across the cells, are not followed; the sun is looked up at six places in each step.',
   'Chimneys, flues and the roof’s own hips cast no shadow here.',
   'A building is a square block with its sides to the compass points; its survey has one width.',
   `Dust takes ${DUST * 100} % all year, common practice, no source. Snow, age and damage are not followed.`,

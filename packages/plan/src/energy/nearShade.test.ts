@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import type { ENU } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
 import { nearShade } from './nearShade.ts';
+import { SUNS_A_STEP, sunPath } from './sunPath.ts';
 
 type SiteObject = SiteFacts['objects'][string];
 
@@ -21,16 +22,19 @@ const object = (kind: SiteObject['kind'], over: Partial<SiteObject>): SiteObject
 /** What passes from a point towards suns at the given azimuths and elevations, degrees. */
 function passes(point: ENU, objects: readonly SiteObject[], suns: readonly (readonly [number, number])[]): number[] {
   const rad = Math.PI / 180;
-  const column = (of: (a: number, e: number) => number) => Float64Array.from(suns, ([a, e]) => of(a * rad, e * rad));
-  const sun = {
-    steps: suns.length,
+  // the sun stands still through each step
+  const column = (of: (a: number, e: number) => number) =>
+    Float64Array.from({ length: suns.length * SUNS_A_STEP }, (_, k) => {
+      const [azimuth, elevation] = suns[Math.floor(k / SUNS_A_STEP)] ?? [0, 0];
+      return of(azimuth * rad, elevation * rad);
+    });
+  const path = {
     east: column((a, e) => Math.sin(a) * Math.cos(e)),
     north: column((a, e) => Math.cos(a) * Math.cos(e)),
     up: column((_, e) => Math.sin(e)),
-  } as SunPlan;
-  return [
-    ...(nearShade(point, objects, sun, new Float64Array(suns.length).fill(1)) ?? new Float64Array(suns.length).fill(1)),
-  ];
+  };
+  const lit = new Float64Array(suns.length).fill(1);
+  return [...(nearShade(point, objects, path, lit) ?? lit)];
 }
 
 test('a tree 9 m high and 4 m wide, 10 m north, seen from the ground: up to 43.15°', () => {
@@ -103,12 +107,33 @@ test('a point inside a crown sees every sun through it; with nothing in the way 
         [200, 5],
       ],
     ),
-  ).toEqual([0.3, 0.3]);
+  ).toEqual([expect.closeTo(0.3, 12), expect.closeTo(0.3, 12)]);
+  const south = {
+    east: new Float64Array(SUNS_A_STEP),
+    north: new Float64Array(SUNS_A_STEP).fill(-1),
+    up: new Float64Array(SUNS_A_STEP),
+  };
+  expect(nearShade([0, 0, 0], [object('tree', {})], south, Float64Array.of(1))).toBeUndefined();
+});
+
+test('a pole that the sun passes within the hour takes its share of it', () => {
+  // hours of 15° on the horizon at −15°, 0° and 15°: inside the middle one the sun stands at about ±1.25°, ±3.75°, ±6.25°;
+  // a pole 3 m off and 0.3 m wide hides 2.87° to a side: two of six
+  const at = (degrees: number[], of: (x: number) => number) =>
+    Float64Array.from(degrees, (x) => of((x * Math.PI) / 180));
+  const hours = [-15, 0, 15];
   const sun = {
-    steps: 1,
-    east: Float64Array.of(0),
-    north: Float64Array.of(-1),
-    up: Float64Array.of(0),
+    steps: 3,
+    stepS: 3600,
+    sunTimeMs: Float64Array.of(0, 3.6e6, 7.2e6),
+    east: at(hours, Math.sin),
+    north: at(hours, Math.cos),
+    up: new Float64Array(3),
   } as unknown as SunPlan;
-  expect(nearShade([0, 0, 0], [object('tree', {})], sun, Float64Array.of(1))).toBeUndefined();
+  const pole = object('pole', { northM: 3, heightM: 5, widthM: 0.3, transmission: 0 });
+  const open = nearShade([0, 0, 3], [pole], sunPath(sun), Float64Array.of(1, 1, 1));
+  expect([...(open ?? [])]).toEqual([1, expect.closeTo(4 / 6, 12), 1]);
+  // the same rows from three different days: each sun stands still, and the middle one is hidden whole
+  const apart = { ...sun, sunTimeMs: Float64Array.of(0, 9e9, 3e9) };
+  expect([...(nearShade([0, 0, 3], [pole], sunPath(apart), Float64Array.of(1, 1, 1)) ?? [])]).toEqual([1, 0, 1]);
 });

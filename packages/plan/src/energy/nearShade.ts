@@ -1,17 +1,20 @@
 import type { SiteFacts } from '@eaveline/job';
 import type { ENU } from '../roof/types.ts';
-import type { SunPlan } from '../sun/types.ts';
+import { SUNS_A_STEP, type SunPath } from './sunPath.ts';
 
 type SiteObject = SiteFacts['objects'][string];
 
 /** Whether a ray from the origin along a unit vector meets a body: east, north and up of the vector. */
 type Meets = (e: number, n: number, u: number) => boolean;
 
+/** Below every cosine, rounding allowed for. */
+const EVERY_WAY = -2;
+
 /** A body as one point sees it. */
 interface SeenBody {
   readonly meets: Meets;
   readonly transmission: number;
-  /** Unit vector to the middle of it and the cosine of the cone round it that holds all of it; −1 where the point may be inside. */
+  /** Unit vector to the middle of it and the cosine of the cone round it that holds all of it. */
   readonly towards: ENU;
   readonly coneCos: number;
 }
@@ -21,30 +24,42 @@ interface SeenBody {
  * in the way.
  *
  * A tree is an upright ellipsoid from its foot to its top, a pole a cylinder, a building a square block with its
- * sides to the compass points. Behind two objects the shares multiply. One point at the sun's place of the step: the
- * edge of a shadow crossing a module, or an hour, is not followed.
+ * sides to the compass points. Behind two objects the shares multiply. Each step is the mean of the suns on its way;
+ * the edge of a shadow across the module is not followed.
+ *
+ * @param lit  Beam a step: where it is 0 nothing is looked up.
  */
 export function nearShade(
   point: ENU,
   objects: readonly SiteObject[],
-  sun: SunPlan,
+  { east, north, up }: SunPath,
   lit: Float64Array,
 ): Float64Array | undefined {
   const bodies = objects.map((object) => seenFrom(point, object));
+  if (bodies.length === 0) return undefined;
   let open: Float64Array | undefined;
-  for (const { meets, transmission, towards, coneCos } of bodies) {
-    const [toE, toN, toU] = towards;
-    for (let i = 0; i < sun.steps; i++) {
-      if (lit[i] === 0) continue;
-      const e = sun.east[i] as number;
-      const n = sun.north[i] as number;
-      const u = sun.up[i] as number;
-      if (e * toE + n * toN + u * toU < coneCos || !meets(e, n, u)) continue;
-      open ??= new Float64Array(sun.steps).fill(1);
-      open[i] = (open[i] as number) * transmission;
+  for (let i = 0; i < lit.length; i++) {
+    if (lit[i] === 0) continue;
+    let lost = 0;
+    for (let at = i * SUNS_A_STEP; at < (i + 1) * SUNS_A_STEP; at++) {
+      lost += 1 - passing(bodies, east[at] as number, north[at] as number, up[at] as number);
+    }
+    if (lost > 0) {
+      open ??= new Float64Array(lit.length).fill(1);
+      open[i] = 1 - lost / SUNS_A_STEP;
     }
   }
   return open;
+}
+
+/** Share of one sun that passes all bodies; most are ruled out by the cone that holds them. */
+function passing(bodies: readonly SeenBody[], e: number, n: number, u: number): number {
+  let share = 1;
+  for (const { meets, transmission, towards, coneCos } of bodies) {
+    const near = e * towards[0] + n * towards[1] + u * towards[2] >= coneCos;
+    if (near && meets(e, n, u)) share *= transmission;
+  }
+  return share;
 }
 
 function seenFrom([pe, pn, pu]: ENU, object: SiteObject): SeenBody {
@@ -53,8 +68,10 @@ function seenFrom([pe, pn, pu]: ENU, object: SiteObject): SeenBody {
   const meets = { tree: ellipsoid, pole: cylinder, building: block }[kind](middle, widthM / 2, heightM / 2);
   const away = Math.hypot(...middle);
   const radius = Math.hypot(kind === 'building' ? widthM / Math.SQRT2 : widthM / 2, heightM / 2);
-  const coneCos = away > radius ? Math.sqrt(1 - (radius / away) ** 2) : -1;
-  return { meets, transmission, towards: [middle[0] / away, middle[1] / away, middle[2] / away], coneCos };
+  // inside the ball round the body every direction has to be looked at
+  const coneCos = away > radius ? Math.sqrt(1 - (radius / away) ** 2) : EVERY_WAY;
+  const towards: ENU = away > 0 ? [middle[0] / away, middle[1] / away, middle[2] / away] : [0, 0, 1];
+  return { meets, transmission, towards, coneCos };
 }
 
 /** Ellipsoid of half width `a` and half height `b` round a middle: |t·d − c| = 1 in the space scaled by both. */

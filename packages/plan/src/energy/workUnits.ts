@@ -1,13 +1,10 @@
-import type { SiteFacts, UnitSheet } from '@eaveline/job';
+import type { UnitSheet } from '@eaveline/job';
 import type { PlacedModule } from '../array/types.ts';
-import { sheetOf } from '../equipment.ts';
 import type { RoofPlane } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
-import type { EnergyView } from './index.ts';
 import { ledgerWorking, writeLedger } from './ledger.ts';
-import { modulePower } from './modulePower.ts';
-import { type ModuleYear, moduleYear } from './moduleYear.ts';
-import { nearShade } from './nearShade.ts';
+import type { ModuleYear } from './moduleYear.ts';
+import type { ModuleYears, NumberedYear } from './moduleYears.ts';
 import type { ModuleEnergy } from './types.ts';
 import type { UnitWire } from './unitWire.ts';
 import { type UnitYear, unitYear } from './unitYear.ts';
@@ -18,8 +15,6 @@ export interface UnitContext {
   readonly planes: ReadonlyMap<string, RoofPlane>;
   readonly wires: ReadonlyMap<string, UnitWire>;
   readonly sheetOfUnit: (unitId: string) => UnitSheet;
-  readonly equipment: EnergyView['equipment'];
-  readonly objects: readonly SiteFacts['objects'][string][];
   readonly range: readonly [number, number];
 }
 
@@ -32,28 +27,17 @@ export interface WorkedUnit {
 }
 
 /**
- * All units of the array. Modules of one plane and one sheet with nothing near in their sun share one year, and units
- * whose modules share theirs too: most of a clear roof is worked out once.
+ * All units of the array. Units whose modules share their years share theirs too: most of a clear roof is worked out
+ * once.
  */
-export function workUnits(
-  modules: readonly PlacedModule[],
-  context: UnitContext,
-): { units: WorkedUnit[]; why: string[] } {
-  const why = new Set<string>();
-  const years = moduleYears(modules, context, why);
-  const unitYears = new Map<string, UnitYear>();
-  const units = [...byUnit(modules)].map(([unitId, own]): WorkedUnit => {
+export function workUnits(modules: readonly PlacedModule[], years: ModuleYears, context: UnitContext): WorkedUnit[] {
+  return [...byUnit(modules)].map(([unitId, own]): WorkedUnit => {
     const sheet = context.sheetOfUnit(unitId);
-    const ownYears = own.map((module) => years.get(module.id) as NumberedYear);
+    const ownYears = own.map((module) => years.byModule.get(module.id) as NumberedYear);
     const key = [sheet.ratedVA, sheet.efficiency, ...ownYears.map((year) => year.number)].join(' ');
-    const year =
-      unitYears.get(key) ??
-      unitYear(
-        sheet,
-        ownYears.map(({ dcW }) => dcW),
-        context.sun,
-      );
-    unitYears.set(key, year);
+    const dcW = ownYears.map((year) => year.dcW);
+    const year = years.units.get(key) ?? unitYear(sheet, dcW, context.sun);
+    years.units.set(key, year);
     return {
       unitId,
       acW: year.acW,
@@ -61,40 +45,6 @@ export function workUnits(
       modules: own.map((module, k) => moduleEnergy(module, ownYears[k] as ModuleYear, year, k, sheet, context)),
     };
   });
-  return { units, why: [...why] };
-}
-
-interface NumberedYear extends ModuleYear {
-  readonly number: number;
-}
-
-function moduleYears(
-  modules: readonly PlacedModule[],
-  context: UnitContext,
-  why: Set<string>,
-): ReadonlyMap<string, NumberedYear> {
-  const { sun, planes, equipment, objects } = context;
-  const clear = new Map<string, NumberedYear>();
-  let made = 0;
-  return new Map(
-    modules.map((module) => {
-      const plane = planes.get(module.planeId);
-      if (plane === undefined) throw new Error(`plane '${module.planeId}' is not in the roof`);
-      const sheet = sheetOf(equipment, module.sheetId, 'module');
-      const { power, why: reason } = modulePower(sheet);
-      if (reason !== undefined) {
-        why.add(
-          `${sheet.name} goes by its rated power and power coefficient alone: its figures fit no single diode. ${reason}`,
-        );
-      }
-      const open = nearShade(module.centre3d, objects, sun, plane.sun.beam);
-      const key = `${module.planeId} ${module.sheetId}`;
-      const known = open === undefined ? clear.get(key) : undefined;
-      const year = known ?? { ...moduleYear(sun, plane.sun, open, power, sheet.noctC), number: made++ };
-      if (open === undefined) clear.set(key, year);
-      return [module.id, year];
-    }),
-  );
 }
 
 function byUnit(modules: readonly PlacedModule[]): Map<string, PlacedModule[]> {

@@ -32,7 +32,7 @@ const jobWants: readonly Want<Job>[] = [
   { at: 'site.wind.basicSpeedMS', what: 'Wind speed of the region', rules: ['foot-uplift'], from: 'survey' },
   { at: 'site.wind.terrain', what: 'Terrain category', rules: ['foot-uplift'], from: 'survey' },
   { at: 'site.wind.roofHeightM', what: 'Mean roof height', rules: ['foot-uplift'], from: 'survey' },
-  { at: 'site.wind.exposed', what: 'Hill, lee zone or coast', rules: ['foot-uplift'], from: 'survey' },
+  { at: 'site.wind.exposed', what: 'Hill, lee zone or coast', rules: ['wind-exposed'], from: 'survey' },
   {
     at: 'network.exportLimitVAPerLine',
     or: ['network.exportLimitVATotal'],
@@ -47,6 +47,7 @@ const jobWants: readonly Want<Job>[] = [
     from: 'network',
   },
   { at: 'network.approvalDate', what: 'Date of the network’s approval', rules: ['network-approval'], from: 'network' },
+  { at: 'site.yearBuilt', what: 'Year the house was built', rules: ['asbestos', 'board-backing'], from: 'customer' },
   { at: 'network.profile', what: 'Grid profile', rules: [], from: 'network' },
   { at: 'network.meterNumber', what: 'Meter number', rules: [], from: 'customer' },
   {
@@ -57,8 +58,18 @@ const jobWants: readonly Want<Job>[] = [
     from: 'survey',
   },
   { at: 'supply.prospectiveA', what: 'Prospective fault current', rules: ['breaking-capacity'], from: 'survey' },
-  { at: 'supply.mains.lengthM', what: 'Length of the mains', rules: ['trunk-rise'], from: 'survey' },
-  { at: 'supply.mains.conductor', what: 'Conductor of the mains', rules: ['trunk-rise'], from: 'survey' },
+  {
+    at: 'supply.mains.lengthM',
+    what: 'Length of the mains',
+    rules: ['trunk-rise', 'trunk-rise-with-battery'],
+    from: 'survey',
+  },
+  {
+    at: 'supply.mains.conductor',
+    what: 'Conductor of the mains',
+    rules: ['trunk-rise', 'trunk-rise-with-battery'],
+    from: 'survey',
+  },
   {
     at: 'supply.rotation',
     what: 'Phase rotation',
@@ -73,19 +84,26 @@ const jobWants: readonly Want<Job>[] = [
     from: 'survey',
     when: (_, { facts }) => facts.supply.earthing === 'TT',
   },
+  {
+    at: 'supply.measuredV.L1',
+    or: ['supply.measuredV.L2', 'supply.measuredV.L3'],
+    what: 'Voltage of the supply',
+    rules: ['supply-voltage'],
+    from: 'survey',
+  },
   { at: 'board.busA', what: 'Rating of the bars', rules: ['bus'], from: 'survey' },
   { at: 'board.mainSwitchA', what: 'Rating of the main switch', rules: ['bus'], from: 'survey' },
   { at: 'board.breakingKA', what: 'Breaking capacity of the board', rules: ['breaking-capacity'], from: 'survey' },
   { at: 'board.freeWays', what: 'Free ways in the board', rules: ['free-ways'], from: 'survey' },
   { at: 'board.breakerSumA', what: 'Sum of the breakers', rules: ['bus'], from: 'survey', when: inUs },
-  { at: 'board.wiring', what: 'Colours of the board’s wiring', rules: [], from: 'survey' },
+  { at: 'board.wiring', what: 'Colours of the board’s wiring', rules: ['wiring-colours'], from: 'survey' },
   { at: 'board.backing', what: 'Backing of the board', rules: ['board-backing'], from: 'sample' },
   { at: 'board.ambientC', what: 'Temperature at the board', rules: ['breaker-continuous'], from: 'survey' },
   { at: 'board.surgeDevice', what: 'Surge device', rules: ['surge'], from: 'survey' },
   {
     at: 'board.electrode',
     what: 'Earth electrode at the board',
-    rules: ['backup-neutral'],
+    rules: ['island-earthing'],
     from: 'survey',
     when: hasBackup,
   },
@@ -97,8 +115,13 @@ const jobWants: readonly Want<Job>[] = [
 /** Facts of each plane that carries a row, by their path in the plane. */
 const planeWants: readonly Want<PlaneFacts>[] = [
   { at: 'planWidthM', what: 'plan width, the second measure', rules: ['roof-measures'], from: 'survey' },
-  { at: 'rafters.firstMm', what: 'first rafter', rules: ['rafters'], from: 'survey' },
-  { at: 'rafters.spacingMm', what: 'rafter spacing', rules: ['rafters'], from: 'survey' },
+  { at: 'rafters.firstMm', what: 'first rafter', rules: ['rafters', 'foot-spacing', 'rail-overhang'], from: 'survey' },
+  {
+    at: 'rafters.spacingMm',
+    what: 'rafter spacing',
+    rules: ['rafters', 'foot-spacing', 'rail-overhang'],
+    from: 'survey',
+  },
   { at: 'rafters.widthMm', what: 'rafter width', rules: [], from: 'survey' },
   { at: 'fragile', what: 'whether it may be walked on', rules: [], from: 'survey' },
   {
@@ -113,6 +136,7 @@ const planeWants: readonly Want<PlaneFacts>[] = [
 
 /** Facts of each circuit that is to stay alive, by their path in the circuit. */
 const circuitWants: readonly Want<CircuitFacts>[] = [
+  { at: 'residualDevice', what: 'residual device', rules: ['backup-residual-device'], from: 'survey' },
   { at: 'neutralTraced', what: 'own neutral traced', rules: ['backup-neutral'], from: 'survey' },
   {
     at: 'motor.lockedRotorA',
@@ -126,8 +150,8 @@ const circuitWants: readonly Want<CircuitFacts>[] = [
 
 /** Facts of each wall that takes a battery, by their path in the wall. */
 const wallWants: readonly Want<WallFacts>[] = [
-  { at: 'habitableBehind', what: 'what is behind it', rules: ['battery-place'], from: 'survey' },
-  { at: 'combustible', what: 'whether it burns', rules: ['battery-place'], from: 'survey' },
+  { at: 'habitableBehind', what: 'what is behind it', rules: ['battery-barrier'], from: 'survey' },
+  { at: 'combustible', what: 'whether it burns', rules: ['battery-barrier'], from: 'survey' },
   { at: 'vehicles', what: 'vehicles that reach it', rules: ['battery-place'], from: 'survey' },
   { at: 'sun', what: 'midday sun on it', rules: [], from: 'survey' },
 ];
