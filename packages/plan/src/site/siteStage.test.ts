@@ -1,6 +1,7 @@
 import type { WeatherYear } from '@eaveline/formats';
 import { type Job, kestrelRise } from '@eaveline/job';
 import { expect, test } from 'vitest';
+import { packFor } from '../rules/index.ts';
 import { siteStage } from './index.ts';
 
 const siteOf = (job: Job, weather?: WeatherYear) => siteStage.run(siteStage.view(job), {}, weather ? { weather } : {});
@@ -130,4 +131,25 @@ test('a file from two degrees away is far and counts for less', () => {
   expect(climate.far).toBe(true);
   // √(5² + 6.38²) = 8.11 %
   expect(climate.annualSd).toBeCloseTo(0.0811, 4);
+});
+
+test('a fact that only rules of another region wait for is not wanted; neutrals are traced where circuits are moved', () => {
+  const moved = withFacts(({ loads }) => {
+    delete loads.circuits.pump?.neutralTraced;
+    delete loads.circuits.pump?.residualDevice;
+  });
+  const wanted = (job: Job) => siteStage.view(job).wanted.map(({ at }) => at);
+  expect(siteOf(moved).missing.map(({ at }) => at)).toContain('facts.loads.circuits.pump.neutralTraced');
+  const whole = structuredClone(moved);
+  if (whole.choices.backup) whole.choices.backup.scope = 'whole';
+  expect(wanted(whole)).not.toContain('facts.loads.circuits.pump.neutralTraced');
+  // the sum of the breakers counts in the US alone
+  expect(wanted(moved)).not.toContain('facts.board.breakerSumA');
+  const us = structuredClone(moved);
+  us.choices.rules = { pack: 'us', variant: 'us', editions: {} };
+  expect(wanted(us)).toContain('facts.board.breakerSumA');
+  const lacked = packFor(us.choices.rules).lacks.map(({ rule }) => rule);
+  for (const { rules } of siteStage.view(us).wanted) {
+    expect(rules.length === 0 || rules.some((rule) => !lacked.some((one) => one === rule))).toBe(true);
+  }
 });

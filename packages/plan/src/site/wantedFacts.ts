@@ -1,4 +1,6 @@
 import type { CircuitFacts, Job, PlaneFacts, WallFacts } from '@eaveline/job';
+import { packFor } from '../rules/index.ts';
+import type { RuleId } from '../rules/ruleLimits.ts';
 import type { MissingFact } from './types.ts';
 
 /** A fact the plan has a use for, and whether the survey brought it. */
@@ -12,8 +14,8 @@ type From = 'survey' | 'network' | 'customer' | 'sample';
 interface Want<T> {
   readonly at: string;
   readonly what: string;
-  /** Ids of the rules in `checks` that ask without it; empty where a figure or a paper waits, no rule. */
-  readonly rules: readonly string[];
+  /** Rules of the checks that ask without it; empty where a figure or a paper waits, no rule. */
+  readonly rules: readonly RuleId[];
   readonly from: From;
   /** Other fields that answer the same question. */
   readonly or?: readonly string[];
@@ -23,6 +25,7 @@ interface Want<T> {
 
 const hasBattery = (_: unknown, { choices }: Job) => Object.keys(choices.batteries).length > 0;
 const hasBackup = (_: unknown, { choices }: Job) => choices.backup !== undefined;
+const partBackup = (_: unknown, { choices }: Job) => choices.backup?.scope === 'part';
 const inUs = (_: unknown, { choices }: Job) => choices.rules.pack === 'us';
 
 /** Facts of the whole job, by their path in `facts`. */
@@ -137,7 +140,7 @@ const planeWants: readonly Want<PlaneFacts>[] = [
 /** Facts of each circuit that is to stay alive, by their path in the circuit. */
 const circuitWants: readonly Want<CircuitFacts>[] = [
   { at: 'residualDevice', what: 'residual device', rules: ['backup-residual-device'], from: 'survey' },
-  { at: 'neutralTraced', what: 'own neutral traced', rules: ['backup-neutral'], from: 'survey' },
+  { at: 'neutralTraced', what: 'own neutral traced', rules: ['backup-neutral'], from: 'survey', when: partBackup },
   {
     at: 'motor.lockedRotorA',
     or: ['motor.codeLetter'],
@@ -160,7 +163,8 @@ const wallWants: readonly Want<WallFacts>[] = [
  * Every fact this job has a use for, present or not.
  *
  * Wanted are facts of the job, of planes with a row on them, of circuits that are moved to the backed-up side, and of
- * walls that take a battery. A fact answered `unknown` is not present.
+ * walls that take a battery. A fact that only rules wait for which the region lacks is not wanted. A fact answered
+ * `unknown` is not present.
  */
 export function wantedFacts(job: Job): WantedFact[] {
   const { facts, choices } = job;
@@ -189,8 +193,10 @@ function wantsOf<T>(
   root: unknown,
   job: Job,
 ): WantedFact[] {
+  const lacked = packFor(job.choices.rules).lacks.map(({ rule }) => rule);
+  const idle = (rules: readonly RuleId[]) => rules.length > 0 && rules.every((rule) => lacked.includes(rule));
   return wants
-    .filter(({ when }) => when === undefined || when(thing, job))
+    .filter(({ when, rules }) => (when === undefined || when(thing, job)) && !idle(rules))
     .map((want) => ({
       at: `${at}.${want.at}`,
       what: name === '' ? want.what : `${name}, ${want.what}`,
