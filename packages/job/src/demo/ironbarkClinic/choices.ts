@@ -108,10 +108,10 @@ export const ironbarkChoices: z.input<typeof choicesSchema> = {
   modules: { ...laid.a.modules, ...laid.b.modules, ...laid.c.modules, ...laid.d.modules },
   units: { ...laid.a.units, ...laid.b.units, ...laid.c.units, ...laid.d.units },
   trunks: {
-    a: trunk('Trunk A', 13, 24, laid.a.jumpers),
-    b: trunk('Trunk B', 13, 31, laid.b.jumpers),
-    c: trunk('Trunk C', 3, 18, laid.c.jumpers),
-    d: trunk('Trunk D', 3, 12, laid.d.jumpers),
+    a: trunk('A', 13, 24, laid.a.jumpers),
+    b: trunk('B', 13, 31, laid.b.jumpers),
+    c: trunk('C', 3, 18, laid.c.jumpers),
+    d: trunk('D', 3, 12, laid.d.jumpers),
   },
   batteries: { one: battery('L1', 400), two: battery('L2', 1800), three: battery('L3', 3200) },
   backup: {

@@ -77,9 +77,9 @@ export const kestrelChoices = {
   modules: { ...a.modules, ...b.modules, ...c.modules },
   units: { ...a.units, ...b.units, ...c.units },
   trunks: {
-    a: { ...trunk, name: 'Trunk A', lines: ['L1'], feedDrop: 1, jumpers: a.jumpers, homeRun: homeRun(31) },
-    b: { ...trunk, name: 'Trunk B', lines: ['L2'], feedDrop: 3, jumpers: b.jumpers, homeRun: homeRun(22) },
-    c: { ...trunk, name: 'Trunk C', lines: ['L3'], feedDrop: 4, jumpers: c.jumpers, homeRun: homeRun(26) },
+    a: { ...trunk, name: 'A', lines: ['L1'], feedDrop: 1, jumpers: a.jumpers, homeRun: homeRun(31) },
+    b: { ...trunk, name: 'B', lines: ['L2'], feedDrop: 3, jumpers: b.jumpers, homeRun: homeRun(22) },
+    c: { ...trunk, name: 'C', lines: ['L3'], feedDrop: 4, jumpers: c.jumpers, homeRun: homeRun(26) },
   },
   batteries: {
     battery: {

@@ -75,8 +75,8 @@ export const larkspurChoices = {
   modules: { ...a.modules, ...b.modules },
   units: { ...a.units, ...b.units },
   trunks: {
-    a: { ...trunk, name: 'Trunk A', jumpers: a.jumpers, homeRun: homeRun(21) },
-    b: { ...trunk, name: 'Trunk B', jumpers: b.jumpers, homeRun: homeRun(23) },
+    a: { ...trunk, name: 'A', jumpers: a.jumpers, homeRun: homeRun(21) },
+    b: { ...trunk, name: 'B', jumpers: b.jumpers, homeRun: homeRun(23) },
   },
   batteries: {
     one: { ...battery, place: { wallId: 'garage-wall', leftMm: 300, bottomMm: 250 } },

@@ -91,7 +91,7 @@ export const practiceChoices: z.input<typeof choicesSchema> = {
   units: { ...a.units, ...b.units },
   trunks: {
     a: {
-      name: 'Trunk A',
+      name: 'A',
       cableSheet: 'bramble-120-1',
       lines: ['L1'],
       feedDrop: 1,
@@ -103,7 +103,7 @@ export const practiceChoices: z.input<typeof choicesSchema> = {
       breakerSheet: 'breaker-c20',
     },
     b: {
-      name: 'Trunk B',
+      name: 'B',
       cableSheet: 'bramble-120-1',
       lines: ['L1'],
       feedDrop: 1,

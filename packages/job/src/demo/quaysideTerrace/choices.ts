@@ -62,14 +62,14 @@ export const quaysideChoices = {
   trunks: {
     a: {
       ...trunk,
-      name: 'Trunk A',
+      name: 'A',
       feedDrop: 1,
       jumpers: a.jumpers,
       homeRun: { cableSheet: 'cable-4', lengthM: 13, route: inLoft },
     },
     b: {
       ...trunk,
-      name: 'Trunk B',
+      name: 'B',
       feedDrop: 1,
       jumpers: b.jumpers,
       homeRun: { cableSheet: 'cable-4', lengthM: 11, route: inLoft },
