@@ -68,21 +68,44 @@ function clash(
   at: number,
 ): number | undefined {
   const end = at + hours[task];
-  const overlapping = placed.filter((p) => start[p] < end - SAME_H && start[p] + hours[p] > at + SAME_H);
-  // usage only rises where something starts: look there and at the task's own start
-  for (const moment of [at, ...overlapping.map((p) => start[p]).filter((s) => s > at)]) {
-    let e = work.electricians[task];
-    let people = work.people[task];
-    for (const p of overlapping) {
-      if (start[p] > moment + SAME_H || start[p] + hours[p] <= moment + SAME_H) continue;
-      e += work.electricians[p];
-      people += work.people[p];
+  if (fits(work, crew, hours, start, placed, task, at)) {
+    let everywhere = true;
+    // usage only rises where something starts: look there and at the task's own start
+    for (const p of placed) {
+      const moment = start[p];
+      if (moment <= at || moment >= end - SAME_H || moment + hours[p] <= at + SAME_H) continue;
+      if (fits(work, crew, hours, start, placed, task, moment)) continue;
+      everywhere = false;
+      break;
     }
-    if (e > crew.electricians || people > crew.people) {
-      return Math.min(...overlapping.map((p) => start[p] + hours[p]).filter((f) => f > at + SAME_H));
-    }
+    if (everywhere) return undefined;
   }
-  return undefined;
+  let free = Number.POSITIVE_INFINITY;
+  for (const p of placed) {
+    const finish = start[p] + hours[p];
+    if (start[p] < end - SAME_H && finish > at + SAME_H && finish < free) free = finish;
+  }
+  return free;
+}
+
+/** Are there hands for the task beside what is under way at a moment? */
+function fits(
+  work: Work,
+  crew: Crew,
+  hours: ArrayLike<number>,
+  start: Float64Array,
+  placed: readonly number[],
+  task: number,
+  moment: number,
+): boolean {
+  let e = work.electricians[task];
+  let people = work.people[task];
+  for (const p of placed) {
+    if (start[p] > moment + SAME_H || start[p] + hours[p] <= moment + SAME_H) continue;
+    e += work.electricians[p];
+    people += work.people[p];
+  }
+  return e <= crew.electricians && people <= crew.people;
 }
 
 /** Time from the start of each task to the end of all that hangs on it, its own hours included. */

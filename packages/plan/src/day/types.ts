@@ -20,13 +20,20 @@ export interface DayTask {
   readonly day?: number;
   readonly startH?: number;
   readonly endH?: number;
+  /** Every stretch of it, where the end of a day breaks it off. */
+  readonly parts: readonly { readonly day: number; readonly startH: number; readonly endH: number }[];
   readonly working: Working;
 }
 
 export interface DayPlan {
   readonly tasks: readonly DayTask[];
   readonly crew: { readonly electricians: number; readonly people: number; readonly names: readonly string[] };
+  /** Fewest days in which it is done with the wanted chance. */
   readonly days: number;
+  /** The chance a number of days is promised with. */
+  readonly wantedChance: number;
+  /** Days the tasks fill when every one takes its likely hours: how they are placed below. */
+  readonly likelyDays: number;
   /** Chance that it is done in this many days: seeded trials. */
   readonly chanceByDays: readonly {
     readonly days: number;
@@ -44,6 +51,8 @@ export interface DayPlan {
     readonly savesHours: number;
     readonly days: number;
     readonly chance: number;
+    /** Chance that it is done in one day less than the plan's own number of days. */
+    readonly chanceOneDayLess: number;
   }[];
   readonly dusk?: { readonly date: string; readonly setH: number };
   readonly outage?: { readonly fromH: number; readonly toH: number; readonly day: number };
