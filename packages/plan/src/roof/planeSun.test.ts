@@ -62,6 +62,19 @@ test('behind a horizon of 90° nothing is left of the beam and all of the rest',
   expect(walled.annualBareKwhM2).toBe(open.annualBareKwhM2);
 });
 
+test('under a level horizon of 20° the beam is whole above it and gone below', () => {
+  const open = planeLight(sun, undefined)(22.5, 0);
+  const hills = planeLight(sun, horizonElevation([{ azimuthDeg: 120, elevationDeg: 20 }]))(22.5, 0);
+  let hidden = 0;
+  for (let i = 0; i < sun.steps; i++) {
+    const below = (sun.zenithDeg[i] as number) > 70;
+    expect(hills.beam[i]).toBe(below ? 0 : open.beam[i]);
+    if (below && (open.beam[i] as number) > 0) hidden++;
+  }
+  // about an hour and a half at either end of each day
+  expect(hidden).toBeGreaterThan(600);
+});
+
 test('the horizon runs straight between its points, round through north', () => {
   // 350° at 10° and 10° at 20°: north lies half way, 15°; east is far round: from 10° to 350° in 340°, a degree down each 34°
   const heights = horizonElevation([

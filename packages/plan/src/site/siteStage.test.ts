@@ -90,7 +90,7 @@ test('in mid-ocean it is flagged as far, and nobody pretends to know how far off
 });
 
 /** Two days of 500 and of 250 W/m² in January, the second half without temperature. */
-function shortFile(latitudeDeg: number): WeatherYear {
+function shortFile(latitudeDeg: number, longitudeDeg = 143.9): WeatherYear {
   const count = 48;
   const has = (from: number) => Uint8Array.from({ length: count }, (_, i) => (i < from ? 1 : 0));
   const full = has(count);
@@ -104,7 +104,7 @@ function shortFile(latitudeDeg: number): WeatherYear {
     dhi: column(0),
     airC: Float64Array.from({ length: count }, (_, i) => (i < 24 ? 20 : 0)),
     windMS: column(1),
-    place: { name: 'Aerodrome', latitudeDeg, longitudeDeg: 143.9, elevationM: 900, utcOffsetH: 10 },
+    place: { name: 'Aerodrome', latitudeDeg, longitudeDeg, elevationM: 900, utcOffsetH: 10 },
     has: { ghi: full, dni: full, dhi: full, airC: has(24), windMS: full },
     covered: { ghi: 48, dni: 48, dhi: 48, airC: 24, windMS: 48 },
     hoursInYear: 8760,
@@ -124,6 +124,11 @@ test('a weather file: its distance, its months as they stand, and what it lacks'
   expect(climate.annualSd).toBeCloseTo(0.05, 12);
   expect(climate.remarks.join(' ')).toContain('8712 of 8760 hours have no sun on the level');
   expect(climate.remarks.join(' ')).toContain('470 m above the site');
+});
+
+test('a degree of longitude at 37.6° S is 88.1 km', () => {
+  // 111.195 km · cos 37.6° = 111.195 · 0.79229
+  expect(siteOf(kestrelRise, shortFile(-37.6, 144.9)).climate.distanceKm).toBeCloseTo(88.1, 1);
 });
 
 test('a file from two degrees away is far and counts for less', () => {
