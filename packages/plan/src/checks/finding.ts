@@ -1,0 +1,46 @@
+import type { Finding } from '../finding.ts';
+import type { Limit } from '../rules/pack.ts';
+import type { RuleId } from '../rules/ruleLimits.ts';
+import { type CheckContext, editionName, editionOf } from './context.ts';
+import { type Judged, type Rule, stateOf } from './rule.ts';
+
+/**
+ * A finding from what a rule said: state from unrounded figures, margin, edition, and whether a `meets` stands on a
+ * limit known only from memory that no licensed person has confirmed for this edition.
+ */
+export function finding(
+  rule: Pick<Rule, 'id' | 'sheet' | 'stops'>,
+  limit: Pick<Limit<unknown>, 'clause' | 'document' | 'seen'>,
+  context: Pick<CheckContext, 'pack' | 'choices' | 'confirmed'>,
+  judged: Judged,
+): Finding {
+  const state = stateOf(judged);
+  const seen = judged.seen ?? limit.seen;
+  const measured = 'value' in judged ? judged : undefined;
+  return {
+    rule: rule.id,
+    id: `${rule.id}:${judged.about.id}`,
+    about: judged.about,
+    title: judged.title,
+    ...(judged.detail === undefined ? {} : { detail: judged.detail }),
+    state,
+    unconfirmed: state === 'meets' && seen === 'memory' && !context.confirmed(rule.id as RuleId),
+    ...(measured === undefined
+      ? {}
+      : {
+          value: measured.value,
+          limit: measured.limit,
+          unit: measured.unit,
+          sense: measured.sense,
+          margin: measured.sense === 'at most' ? measured.limit - measured.value : measured.value - measured.limit,
+        }),
+    clause: limit.clause,
+    edition: editionName(limit.document, editionOf(context.choices.rules, context.pack, limit.document)),
+    seen,
+    ...(judged.working === undefined ? {} : { working: judged.working }),
+    mends: state === 'meets' ? [] : (judged.mends ?? []),
+    needs: state === 'ask' ? (judged.needs ?? []) : [],
+    sheet: rule.sheet,
+    stops: state !== 'meets' && rule.stops && seen !== 'practice',
+  };
+}
