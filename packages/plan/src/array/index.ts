@@ -1,21 +1,11 @@
-import type { Job, ModuleChoice, RowChoice } from '@eaveline/job';
 import { sheetOf } from '../equipment.ts';
 import type { RoofPlane } from '../roof/types.ts';
 import type { Stage } from '../stage.ts';
+import type { ArrayView } from './arrayView.ts';
 import { layRails, type RailedRow } from './layRails.ts';
-import { findOverlaps, laidSizeM, type PlaneStand, placeModule } from './placeModules.ts';
+import { findOverlaps, laidSizeM, placeModule } from './placeModules.ts';
 import type { ArrayPlan, ArrayRow, PlacedModule } from './types.ts';
 import { arrayWorkings, massParts } from './workings.ts';
-
-/** What the array depends on. */
-export interface ArrayView {
-  readonly rows: Readonly<Record<string, RowChoice>>;
-  readonly modules: Readonly<Record<string, ModuleChoice>>;
-  readonly units: Job['choices']['units'];
-  readonly equipment: Job['choices']['equipment'];
-  readonly mounting?: NonNullable<Job['choices']['mounting']>;
-  readonly stands: Readonly<Record<string, PlaneStand>>;
-}
 
 /** Modules in their rows on the planes, rails under them, feet on rafters. */
 export const arrayStage: Stage<'array', 'roof', ArrayView> = {

@@ -1,6 +1,6 @@
 import { sheetOf } from '../equipment.ts';
 import { given, type Working, worked } from '../working.ts';
-import type { ArrayView } from './index.ts';
+import type { ArrayView } from './arrayView.ts';
 import type { ArrayRow, PlacedModule, Rail } from './types.ts';
 
 /** What stands on the roof, kg. */

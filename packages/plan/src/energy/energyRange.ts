@@ -1,7 +1,7 @@
 import { type Working, worked } from '../working.ts';
 
 /** What the model itself may be off in a year, one standard deviation as a share: common practice, no source. */
-export const MODEL_SD = 0.04;
+const MODEL_SD = 0.04;
 /** Nine in ten of a normal spread lie within this many standard deviations of its middle. */
 const NINE_IN_TEN = 1.645;
 

@@ -1,9 +1,8 @@
-import type { SiteFacts } from '@eaveline/job';
+import type { Choices, SiteFacts } from '@eaveline/job';
 import type { PlacedModule } from '../array/types.ts';
 import { sheetOf } from '../equipment.ts';
 import type { RoofPlane } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
-import type { EnergyView } from './index.ts';
 import { modulePower } from './modulePower.ts';
 import { type ModuleYear, moduleYear } from './moduleYear.ts';
 import { nearShade } from './nearShade.ts';
@@ -15,7 +14,7 @@ export interface ModuleYearsInput {
   readonly sun: SunPlan;
   readonly planes: readonly RoofPlane[];
   readonly modules: readonly PlacedModule[];
-  readonly equipment: EnergyView['equipment'];
+  readonly equipment: Choices['equipment'];
   readonly objects: readonly SiteFacts['objects'][string][];
 }
 

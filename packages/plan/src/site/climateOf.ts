@@ -10,7 +10,7 @@ const FILE_SD = 0.03;
 /** Where nothing tells how far off the figures are: taken wide, no source. */
 const UNKNOWN_SD = 0.15;
 /** A weather file farther away than this counts as another climate, km: common practice, no source. */
-export const FILE_REACH_KM = 100;
+const FILE_REACH_KM = 100;
 /** Half of a range that holds nine in ten, in standard deviations. */
 const NINE_IN_TEN = 1.645;
 /** Leaving each place of the normals out and estimating it from the others: nine in ten within 10.5 %. */
