@@ -6,6 +6,7 @@ import { roofStage } from '../roof/index.ts';
 import { siteStage } from '../site/index.ts';
 import { sunStage } from '../sun/index.ts';
 import type { TrunksPlan } from '../trunks/types.ts';
+import type { Working } from '../working.ts';
 import { energyStage } from './index.ts';
 
 /** Trunks as the energy sees them: every unit one volt above the board. */
@@ -149,4 +150,19 @@ test('a longer cable loses more on the wires and leaves every module’s years a
   // twice the volts, twice the loss
   const lost = (factor: number | undefined) => 1 - (factor ?? 0);
   expect(lost(after?.ledger.at(-1)?.factor)).toBeCloseTo(2 * lost(before?.ledger.at(-1)?.factor), 12);
+});
+
+test('the working of a module goes down to the facts it was made of, each with its place in the job', () => {
+  const places = (working: Working): string[] => [
+    ...(working.at === undefined ? [] : [working.at]),
+    ...(working.inputs ?? []).flatMap(places),
+  ];
+  expect(places(moduleNamed('N1·7')?.working ?? energy.working)).toEqual(
+    expect.arrayContaining([
+      'facts.site.latitudeDeg',
+      'facts.roof.planes.north.facingDeg',
+      'choices.equipment.pellucid-430.noctC',
+      'choices.equipment.alder-400.efficiency',
+    ]),
+  );
 });

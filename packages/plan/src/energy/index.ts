@@ -46,7 +46,8 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
     const range = nineInTen(sun.climate.annualSd);
     const { equipment, objects } = view;
     const years = moduleYears({ sun, planes: roof.planes, modules: array.modules, equipment, objects });
-    const units = workUnits(array.modules, years, { sun, planes, wires, sheetOfUnit, range });
+    const context = { sun, planes, wires, sheetOfUnit, units: view.units, equipment, range };
+    const units = workUnits(array.modules, years, context);
     const modules = inOrder(
       array.modules,
       units.flatMap((unit) => unit.modules),

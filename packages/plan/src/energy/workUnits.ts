@@ -1,8 +1,9 @@
-import type { UnitSheet } from '@eaveline/job';
+import type { Choices, UnitSheet } from '@eaveline/job';
 import type { PlacedModule } from '../array/types.ts';
+import { sheetOf } from '../equipment.ts';
 import type { RoofPlane } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
-import { ledgerWorking, writeLedger } from './ledger.ts';
+import { writeLedger } from './ledger.ts';
 import type { ModuleYear } from './moduleYear.ts';
 import type { ModuleYears, NumberedYear } from './moduleYears.ts';
 import type { ModuleEnergy } from './types.ts';
@@ -15,6 +16,8 @@ export interface UnitContext {
   readonly planes: ReadonlyMap<string, RoofPlane>;
   readonly wires: ReadonlyMap<string, UnitWire>;
   readonly sheetOfUnit: (unitId: string) => UnitSheet;
+  readonly units: Choices['units'];
+  readonly equipment: Choices['equipment'];
   readonly range: readonly [number, number];
 }
 
@@ -64,32 +67,32 @@ function moduleEnergy(
   unit: UnitYear,
   input: number,
   sheet: UnitSheet,
-  { sun, planes, wires, range }: UnitContext,
+  { sun, planes, wires, units, equipment, range }: UnitContext,
 ): ModuleEnergy {
   const share = unit.shares[input] as UnitYear['shares'][number];
   const lossShare = wires.get(module.unitId)?.lossShare ?? 0;
   const monthlyKwh = Array.from(share.monthlyKwh, (kwh, m) => kwh - lossShare * (share.monthlySquareKwh[m] as number));
   const boardKwh = total(monthlyKwh);
-  const ledger = writeLedger({
-    module,
-    plane: planes.get(module.planeId) as RoofPlane,
-    sun,
-    year,
-    unitName: sheet.name,
-    ratedVA: sheet.ratedVA,
-    efficiency: sheet.efficiency,
-    acKwh: total(share.monthlyKwh),
-    clippedKwh: share.clippedKwh,
-    boardKwh,
-  });
   return {
     moduleId: module.id,
     monthlyKwh,
     annualKwh: boardKwh,
     clippedKwh: share.clippedKwh,
     shadeLoss: year.unshadedKwhM2 > 0 ? 1 - year.behindGlassKwhM2 / year.unshadedKwhM2 : 0,
-    ledger,
-    working: ledgerWorking(module.name, ledger, range),
+    ...writeLedger({
+      module,
+      moduleSheet: sheetOf(equipment, module.sheetId, 'module'),
+      plane: planes.get(module.planeId) as RoofPlane,
+      sun,
+      year,
+      unitSheet: sheet,
+      unitSheetId: units[module.unitId]?.sheet ?? '',
+      acKwh: total(share.monthlyKwh),
+      clippedKwh: share.clippedKwh,
+      boardKwh,
+      lossShare,
+      range,
+    }),
   };
 }
 

@@ -2,7 +2,7 @@ import type { WeatherYear } from '@eaveline/formats';
 import { type SunSeries, sunAtInstants, synthesiseYear, type WeatherSeries } from '@eaveline/physics';
 import type { SitePlan } from '../site/types.ts';
 import type { Stage } from '../stage.ts';
-import { type Working, worked } from '../working.ts';
+import { given, type Working, worked } from '../working.ts';
 import { standardOffsetH } from './civilClock.ts';
 import { daylight, SUN_YEAR } from './daylight.ts';
 import { placeSeed } from './placeSeed.ts';
@@ -136,9 +136,14 @@ function annualWorking({ latitudeDeg, longitudeDeg, climate }: SunPlace, annual:
     ? climate.credit
     : 'Aguiar and Collares-Pereira 1992; Hollands and Huget 1983; Erbs et al. 1982';
   const formula = fromFile ? 'Σ rows of the file' : 'Σ hours of a year made from monthly means';
-  const inputs = climate.ghiKwhM2Day.map((mean, m) =>
+  const months = climate.ghiKwhM2Day.map((mean, m) =>
     worked(`month ${m + 1}, mean day`, mean, 'kWh/m²', 'as the climate has it', climate.credit, []),
   );
+  const inputs = [
+    given('latitude', latitudeDeg, '°', 'facts.site.latitudeDeg'),
+    given('longitude', longitudeDeg, '°', 'facts.site.longitudeDeg'),
+    ...months,
+  ];
   return worked('Sun on the level', annual, 'kWh/m² a year', formula, source, inputs, {
     note: fromFile ? climate.name : `${climate.name}; seed ${placeSeed(latitudeDeg, longitudeDeg)}, from the place`,
   });
