@@ -7,6 +7,8 @@ export interface JobRouteParts {
   /** Judges a whole document; nothing that fails it is written. */
   readonly validate: (document: unknown) => Validated;
   readonly now: () => Date;
+  /** Draws the install pack of a valid document as one PDF; without it there is no such address. */
+  readonly pack?: ((document: unknown, drawnAt: Date) => Promise<Uint8Array>) | undefined;
 }
 
 const noSuchJob = (id: string) =>
@@ -48,8 +50,9 @@ function revisionOf(ifMatch: string | undefined): number | undefined {
  * - `GET /api/jobs/:id`: the document; its revision stands in `ETag`.
  * - `PUT /api/jobs/:id`: the whole document. 400 with every problem, and nothing written, where it does not hold.
  *   With `If-Match` of a revision that is no longer the newest, 412 and nothing written.
+ * - `GET /api/jobs/:id/pack.pdf`: the install pack of the job as it is kept now.
  */
-export function jobRoutes(app: FastifyInstance, { store, validate, now }: JobRouteParts): void {
+export function jobRoutes(app: FastifyInstance, { store, validate, now, pack }: JobRouteParts): void {
   app.get('/api/jobs', async () =>
     (await store.list()).map(({ id, name, region, updated }) => ({ id, name, region, updated })),
   );
@@ -70,5 +73,17 @@ export function jobRoutes(app: FastifyInstance, { store, validate, now }: JobRou
     if (entry === undefined) return reply.code(412).send(seenBefore(headers['if-match'] ?? ''));
     const { updated } = entry;
     return reply.header('etag', eTag(entry.revision)).send({ id, name, region, updated });
+  });
+
+  if (pack === undefined) return;
+  app.get<{ Params: { id: string } }>('/api/jobs/:id/pack.pdf', async ({ params }, reply) => {
+    const job = await store.get(params.id);
+    if (job === undefined) return reply.code(404).send(noSuchJob(params.id));
+    const pdf = await pack(job.document, now());
+    return reply
+      .type('application/pdf')
+      .header('content-disposition', `inline; filename="${params.id}-pack.pdf"`)
+      .header('cache-control', 'no-store')
+      .send(Buffer.from(pdf));
   });
 }

@@ -202,3 +202,28 @@ test('health says how many jobs are kept', async () => {
   await put(kestrel);
   expect((await app.inject('/api/health')).json()).toEqual({ ok: true, jobs: 1 });
 });
+
+describe('the pack of a job', () => {
+  const withPack = () =>
+    makeServer({
+      store,
+      validate,
+      now: () => nine,
+      pack: async (document, drawnAt) =>
+        new TextEncoder().encode(`%PDF ${(document as Roof).name} ${drawnAt.toISOString()}`),
+    });
+
+  test('is drawn from what is kept, at the hour it is asked for', async () => {
+    await store.put({ ...kestrel, document: kestrel, savedAt: nine });
+    const answer = await withPack().inject('/api/jobs/kestrel/pack.pdf');
+    expect(answer.statusCode).toBe(200);
+    expect(answer.headers['content-type']).toBe('application/pdf');
+    expect(answer.body).toBe('%PDF Kestrel Rise 2026-03-01T09:00:00.000Z');
+  });
+
+  test('of a job that is not in the book is a 404 with the way out', async () => {
+    const answer = await withPack().inject('/api/jobs/heron/pack.pdf');
+    expect(answer.statusCode).toBe(404);
+    expect(answer.json().problems[0].mend).toContain('GET /api/jobs');
+  });
+});
