@@ -1,0 +1,105 @@
+import type { Working } from '@eaveline/plan';
+
+/** Between groups of three digits from four figures on; it does not break a line. */
+const THIN = '\u202f';
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'June', 'July', 'Aug', 'Sept', 'Oct', 'Nov', 'Dec'] as const;
+
+export const monthNames: readonly string[] = MONTHS;
+
+/** A figure as a drawing writes it: `16 800`, `−4.0`. Three significant figures where no decimals are asked for. */
+export function figure(value: number, decimals = decimalsOf(value)): string {
+  const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
+  const grouped = whole.length < 4 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, THIN);
+  const digits = part === undefined ? grouped : `${grouped}.${part}`;
+  return value < 0 && /[1-9]/.test(digits) ? `−${digits}` : digits;
+}
+
+/** Places after the point that show three figures; whole numbers stay whole. */
+function decimalsOf(value: number): number {
+  if (value === 0 || Number.isInteger(value)) return 0;
+  return Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(Math.abs(value)))));
+}
+
+/** A figure with its unit after a space that does not break. */
+export function withUnit(value: number, unit: string, decimals?: number): string {
+  const shown = decimals === undefined ? figure(value) : figure(value, decimals);
+  return unit === '' ? shown : `${shown}\u00a0${unit}`;
+}
+
+/** `0.09 to 0.19 Ω`: a range, the unit once. */
+export function rangeOf(low: number, high: number, unit: string, decimals?: number): string {
+  const places = decimals ?? Math.max(decimalsOf(low), decimalsOf(high));
+  return `${figure(low, places)} to ${withUnit(high, unit, places)}`;
+}
+
+/** Metres as the whole millimetres of a drawing. */
+export function mm(metres: number): string {
+  return figure(Math.round(metres * 1000), 0);
+}
+
+/** What a working came to. */
+export function resultOf(working: Working): string {
+  const { value, unit, decimals } = working;
+  if (typeof value === 'string') return unit === '' ? value : `${value}\u00a0${unit}`;
+  return withUnit(value, unit, decimals);
+}
+
+/**
+ * A value against its limit, unrounded in judgement: digits are added until two that differ also read differently,
+ * so that what fails never reads `2.00 of 2.00`.
+ */
+export function against(value: number, limit: number, unit: string): string {
+  let places = Math.max(decimalsOf(value), decimalsOf(limit));
+  while (value !== limit && places < 6 && figure(value, places) === figure(limit, places)) places++;
+  return `${figure(value, places)} of ${withUnit(limit, unit, places)}`;
+}
+
+/** A share of one as a whole per cent; never 0 or 100 where it is not quite so. */
+export function perCent(share: number): string {
+  if (share > 0 && share < 0.005) return 'under 1 %';
+  if (share < 1 && share > 0.995) return 'over 99 %';
+  return `${figure(100 * share, 0)}\u00a0%`;
+}
+
+/** `1 module`, `26 modules`. */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${figure(count, 0)} ${count === 1 ? one : many}`;
+}
+
+/** An hour of a day as `06:30`, hours past midnight taken off. */
+export function clock(hours: number): string {
+  const minutes = Math.round(hours * 60);
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${two(Math.floor(minutes / 60) % 24)}:${two(minutes % 60)}`;
+}
+
+/** An instant on the civil clock of a zone: `15 May 2026, 06:10`. */
+export function civilTime(iso: string, zone: string): string {
+  const parts = new Intl.DateTimeFormat('en-GB', {
+    timeZone: zone,
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  }).formatToParts(new Date(iso));
+  const of = (type: string): string => parts.find((part) => part.type === type)?.value ?? '';
+  return `${Number(of('day'))} ${MONTHS[Number(of('month')) - 1]} ${of('year')}, ${of('hour')}:${of('minute')}`;
+}
+
+/** A civil date `2026-05-12` as `12 May 2026`. */
+export function civilDay(date: string): string {
+  const [year, month, day] = date.split('-').map(Number);
+  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
+}
+
+/** First letter large. */
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** `one, two and three`. */
+export function listed(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
