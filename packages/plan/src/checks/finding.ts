@@ -1,6 +1,5 @@
 import type { Finding } from '../finding.ts';
 import type { Limit } from '../rules/pack.ts';
-import type { RuleId } from '../rules/ruleLimits.ts';
 import { type CheckContext, editionName, editionOf } from './context.ts';
 import { type Judged, type Rule, stateOf } from './rule.ts';
 
@@ -15,7 +14,8 @@ export function finding(
   judged: Judged,
 ): Finding {
   const state = stateOf(judged);
-  const seen = judged.seen ?? limit.seen;
+  const from = judged.from ?? limit;
+  const seen = judged.seen ?? from.seen;
   const measured = 'value' in judged ? judged : undefined;
   return {
     rule: rule.id,
@@ -24,7 +24,7 @@ export function finding(
     title: judged.title,
     ...(judged.detail === undefined ? {} : { detail: judged.detail }),
     state,
-    unconfirmed: state === 'meets' && seen === 'memory' && !context.confirmed(rule.id as RuleId),
+    unconfirmed: state === 'meets' && seen === 'memory' && !context.confirmed(rule.id, from.document),
     ...(measured === undefined
       ? {}
       : {
@@ -34,8 +34,8 @@ export function finding(
           sense: measured.sense,
           margin: measured.sense === 'at most' ? measured.limit - measured.value : measured.value - measured.limit,
         }),
-    clause: limit.clause,
-    edition: editionName(limit.document, editionOf(context.choices.rules, context.pack, limit.document)),
+    clause: from.clause,
+    edition: editionName(from.document, editionOf(context.choices.rules, context.pack, from.document)),
     seen,
     ...(judged.working === undefined ? {} : { working: judged.working }),
     mends: state === 'meets' ? [] : (judged.mends ?? []),

@@ -13,6 +13,8 @@ interface Spoken {
   readonly working?: Working;
   /** Where this limit is known from somewhere else than the pack's own. */
   readonly seen?: Seen;
+  /** Where this limit stands, when it is another text than the pack names for the rule. */
+  readonly from?: Pick<Limit<unknown>, 'clause' | 'document' | 'seen'>;
 }
 
 interface Measured {

@@ -2,6 +2,15 @@ import { limit, PRACTICE } from './limit.ts';
 import type { PackFigures } from './pack.ts';
 import type { RuleBook } from './ruleLimits.ts';
 
+/** What breakers side by side carry for hours, where no rule of the region already leaves room. */
+export const besideOthers = limit(
+  0.8,
+  PRACTICE,
+  'IEC 60898 guides, breakers side by side',
+  'memory',
+  'And half a percent less for each kelvin above 30 °C: common practice, no source.',
+);
+
 /** Rules of the trade that no text of any region gives, the same everywhere. */
 export function practiceRules(figures: PackFigures): RuleBook {
   return {
@@ -12,16 +21,13 @@ export function practiceRules(figures: PackFigures): RuleBook {
     'rail-overhang': limit(1 / 3, PRACTICE, 'overhang at most a third of the span', 'practice'),
     'foot-spacing': limit('largest spacing chosen', PRACTICE, 'spacing chosen for this job', 'job'),
     'foot-uplift': figures.wind.footMargin,
+    'fixing-covering': limit('coverings it is made for', 'data sheet', 'fixing sheet, coverings', 'equipment sheet'),
+    'rail-stress': limit('stress the rail allows', 'data sheet', 'rail sheet, design stress', 'equipment sheet'),
     'trunk-caps': limit('a cap on every free drop and end', PRACTICE, 'caps counted, trunk sealed', 'practice'),
-    'breaker-continuous': limit(
-      0.8,
-      PRACTICE,
-      'IEC 60898 guides, breakers side by side',
-      'memory',
-      'And half a percent less for each kelvin above 30 °C: common practice, no source.',
-    ),
     'backup-running': figures.backup.runningShare,
     'backup-start': figures.backup.startShare,
     'backup-solar': figures.backup.solarShare,
+    'backup-lines': limit('every line it needs', PRACTICE, 'a machine has all its lines or drops out', 'practice'),
+    'left-dark': limit('what must stay on is moved', PRACTICE, 'the customer’s wish, met or told', 'practice'),
   };
 }

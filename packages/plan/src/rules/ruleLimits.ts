@@ -2,6 +2,7 @@ import type { WallFacts } from '@eaveline/job';
 import type { Limit } from './pack.ts';
 
 type Place = WallFacts['place'];
+type WallItemKind = WallFacts['items'][string]['kind'];
 
 /** How the neutral of an island comes to earth. */
 export type IslandNeutral = 'grid neutral stays' | 'bond relay and own electrode' | 'bond stays at the service';
@@ -33,6 +34,9 @@ export interface RuleLimits {
   'rail-overhang': number;
   'foot-spacing': string;
   'foot-uplift': number;
+  'fixing-covering': string;
+  /** Bending stress of a rail against the stress its sheet allows. */
+  'rail-stress': string;
   'gap-under': readonly [number, number];
   /** Glass above the roof plane, mm. */
   'proud-of-roof': number;
@@ -52,7 +56,8 @@ export interface RuleLimits {
   'breaking-capacity': string;
   bus: number;
   'free-ways': string;
-  'line-difference': number;
+  /** VA between the fullest and the emptiest line; `older` where only a superseded edition's figure is known. */
+  'line-difference': { readonly va: number; readonly older: boolean };
   'standing-leakage': number;
   'breaker-both-ways': string;
   surge: string;
@@ -62,15 +67,23 @@ export interface RuleLimits {
   'board-backing': number;
 
   'battery-place': readonly Place[];
-  /** Clear at each side, and below whatever hangs above, mm. */
-  'battery-clearance': readonly [sideMm: number, aboveMm: number];
+  /** Clear at each side, and below whatever stands above, mm; from which things; between two batteries. */
+  'battery-clearance': {
+    readonly sideMm: number;
+    readonly aboveMm: number;
+    readonly from: readonly WallItemKind[];
+    readonly betweenMm?: number;
+  };
   'battery-barrier': string;
+  'battery-vehicles': string;
   /** Most kWh by place. */
   'battery-size': Readonly<Partial<Record<Place, number>>>;
   'backup-running': number;
   'backup-start': number;
   'backup-solar': number;
   'backup-residual-device': string;
+  'backup-lines': string;
+  'left-dark': string;
   'backup-neutral': string;
   'island-earthing': IslandNeutral;
   'changeover-rating': string;

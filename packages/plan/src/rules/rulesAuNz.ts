@@ -1,6 +1,6 @@
 import { limit } from './limit.ts';
-import type { PackFigures, RulePack } from './pack.ts';
-import { practiceRules } from './practiceRules.ts';
+import type { Limit, PackFigures, RulePack } from './pack.ts';
+import { besideOthers, practiceRules } from './practiceRules.ts';
 import type { RuleBook } from './ruleLimits.ts';
 
 const WIRING = 'AS/NZS 3000';
@@ -45,12 +45,13 @@ export function rulesAuNz(figures: PackFigures): RuleBook {
     ),
     'drop-reach': limit('lead of the unit', 'data sheet', `data sheet; ${MAKER}`, 'equipment sheet'),
     'breaker-rating': figures.continuousFactor,
+    'breaker-continuous': besideOthers,
     'cable-capacity': limit('In ≤ Iz', WIRING, 'AS/NZS 3000 cl 2.5.3.1, AS/NZS 3008.1.1', 'memory'),
     'fault-loop': limit('mean tripping current', WIRING, 'AS/NZS 3000 Table 8.1', 'memory'),
     'breaking-capacity': limit('prospective current', WIRING, 'AS/NZS 3000 cl 2.5.4', 'memory'),
     bus: figures.bus.limit,
     'free-ways': limit('ways free', WIRING, 'AS/NZS 3000, room in the switchboard', 'practice'),
-    ...(figures.lineDifferenceVA === undefined ? {} : { 'line-difference': figures.lineDifferenceVA }),
+    ...(figures.lineDifferenceVA === undefined ? {} : { 'line-difference': olderEdition(figures.lineDifferenceVA) }),
     'standing-leakage': limit(1 / 3, WIRING, 'AS/NZS 3000 cl 2.6, a third of the residual rating', 'memory'),
     'breaker-both-ways': limit('current either way', WIRING, `data sheet; ${MAKER}`, 'equipment sheet'),
     'wiring-colours': limit(['iec', 'au-nz'], WIRING, 'AS/NZS 3000 cl 3.8', 'memory'),
@@ -62,13 +63,24 @@ export function rulesAuNz(figures: PackFigures): RuleBook {
       'Banned from the end of 2003.',
     ),
     'battery-place': figures.batteryPlace.forbidden,
-    'battery-clearance': limit([600, 900], BATTERY, 'AS/NZS 5139 cl 4.2', 'public text'),
+    'battery-clearance': limit(
+      {
+        sideMm: figures.batteryPlace.sideMm.value,
+        aboveMm: figures.batteryPlace.aboveMm.value,
+        // a gas meter stands in no public summary of the list; keeping clear of it as well is practice
+        from: ['door', 'window', 'vent', 'water heater', 'air conditioner', 'appliance', 'gas meter'],
+      },
+      BATTERY,
+      'AS/NZS 5139 cl 4.2',
+      'public text',
+    ),
     'battery-barrier': limit(
       'non-combustible board, 600 mm each side, 900 mm above',
       BATTERY,
       'AS/NZS 5139 cl 4.2',
       'public text',
     ),
+    'battery-vehicles': limit('a bollard where cars pass', BATTERY, 'AS/NZS 5139, summaries', 'public text'),
     'backup-residual-device': limit(
       'a residual device on every circuit moved',
       WIRING,
@@ -110,6 +122,8 @@ export function rulesAuNz(figures: PackFigures): RuleBook {
     ),
   };
 }
+
+const olderEdition = ({ value, ...rest }: Limit) => ({ ...rest, value: { va: value, older: true } });
 
 /** Rules that stand elsewhere and not here, and why. */
 export const lacksAuNz = (variant: 'au' | 'nz'): RulePack['lacks'] => [

@@ -1,6 +1,6 @@
 import { limit } from './limit.ts';
 import type { PackFigures, RulePack } from './pack.ts';
-import { practiceRules } from './practiceRules.ts';
+import { besideOthers, practiceRules } from './practiceRules.ts';
 import type { RuleBook } from './ruleLimits.ts';
 
 type Variant = 'gb' | 'ie' | 'eu';
@@ -32,12 +32,20 @@ export function rulesIecEu(figures: PackFigures, variant: Variant, wiring: strin
     'trunk-rise-with-battery': { ...figures.riseShare, clause: `${figures.riseShare.clause}, battery giving too` },
     'drop-reach': limit('lead of the unit', 'data sheet', maker, 'equipment sheet'),
     'breaker-rating': figures.continuousFactor,
+    'breaker-continuous': besideOthers,
     'cable-capacity': limit('In ≤ Iz', wiring, `${wiring} 433.1.1, Appendix 4 or IEC 60364-5-52`, 'memory'),
     'fault-loop': limit('0.95 · U₀ over the tripping current', wiring, `${wiring} Table 41.3`, 'memory'),
     'breaking-capacity': limit('prospective current', wiring, `${wiring} 434.5.1`, 'memory'),
     bus: figures.bus.limit,
     'free-ways': limit('ways free', wiring, `${wiring}, room in the board`, 'practice'),
-    ...(figures.lineDifferenceVA === undefined ? {} : { 'line-difference': figures.lineDifferenceVA }),
+    ...(figures.lineDifferenceVA === undefined
+      ? {}
+      : {
+          'line-difference': {
+            ...figures.lineDifferenceVA,
+            value: { va: figures.lineDifferenceVA.value, older: false },
+          },
+        }),
     'standing-leakage': limit(0.3, wiring, `${wiring} 531.3.2, 30 % of the residual rating`, 'memory'),
     'breaker-both-ways': limit(
       'current either way',
@@ -56,9 +64,14 @@ export function rulesIecEu(figures: PackFigures, variant: Variant, wiring: strin
     'battery-place': figures.batteryPlace.forbidden,
     'battery-clearance': {
       ...figures.batteryPlace.sideMm,
-      value: [figures.batteryPlace.sideMm.value, figures.batteryPlace.aboveMm.value],
+      value: {
+        sideMm: figures.batteryPlace.sideMm.value,
+        aboveMm: figures.batteryPlace.aboveMm.value,
+        from: ['door', 'window', 'vent'],
+      },
     },
     'battery-barrier': limit('non-combustible wall or board', PAS, 'PAS 63100, wall behind', 'memory'),
+    'battery-vehicles': limit('a bollard where cars pass', 'common practice', 'guarded from vehicles', 'practice'),
     ...(gb
       ? {
           'battery-size': limit(

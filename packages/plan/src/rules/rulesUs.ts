@@ -43,7 +43,19 @@ export function rulesUs(figures: PackFigures): RuleBook {
     'wiring-colours': limit(['us-120-240', 'us-120-208'], NEC, 'NEC 200.6, 250.119', 'memory'),
     'board-backing': limit(1990, 'OSHA 1926.1101', 'OSHA 1926.1101', 'memory'),
     'battery-place': figures.batteryPlace.forbidden,
-    'battery-clearance': limit([914, 914], NFPA, 'IRC R328, 3 ft from doors and windows', 'public text'),
+    'battery-clearance': limit(
+      {
+        sideMm: figures.batteryPlace.sideMm.value,
+        aboveMm: figures.batteryPlace.aboveMm.value,
+        from: ['door', 'window'],
+        betweenMm: 914,
+      },
+      NFPA,
+      'IRC R328, 3 ft from doors and windows and between units',
+      'public text',
+      'A listing by fire test may allow less between units.',
+    ),
+    'battery-vehicles': limit('protection from vehicles', NFPA, 'IRC R328, vehicle impact', 'public text'),
     'battery-barrier': limit('finished or ⅝ in gypsum board', NFPA, 'IRC R328.4', 'public text'),
     'battery-size': limit(
       { 'utility room': 40, shed: 80, garage: 80, outside: 80 },
@@ -67,6 +79,7 @@ export function rulesUs(figures: PackFigures): RuleBook {
 export const lacksUs: RulePack['lacks'] = [
   { rule: 'dc-ac-ratio', why: 'No cap on the array by its inverter was found.' },
   { rule: 'proud-of-roof', why: 'The gap under the module limits it.' },
+  { rule: 'breaker-continuous', why: 'The 125 % rule already leaves a fifth of the breaker free.' },
   { rule: 'fault-loop', why: 'The code sets no loop table; available fault current is judged instead.' },
   { rule: 'line-difference', why: 'No limit in VA between legs was found.' },
   { rule: 'network-threshold', why: 'Every interconnection is applied for.' },

@@ -1,54 +1,52 @@
-import type { SourceCircuit } from '../../board/types.ts';
 import { sheetOf, sheetsOfKind } from '../../equipment.ts';
-import type { Mend } from '../../finding.ts';
-import { given, worked } from '../../working.ts';
-import { aboutCircuit, breakerPath } from '../circuits.ts';
-import type { CheckContext } from '../context.ts';
-import { isWithin, rule } from '../rule.ts';
-import { against } from '../units.ts';
+import { worked } from '../../working.ts';
+import { abouts } from '../abouts.ts';
+import { breakerCarriesA } from '../breakerCarriesA.ts';
+import { breakerPath } from '../circuitPaths.ts';
+import { isWithin, type Judged, rule } from '../rule.ts';
+import { showWithin } from '../showWithin.ts';
 
-/**
- * Breaker rating: is the design current, times the region's factor, inside the breaker's rating?
- *
- *     f · Ib ≤ In,  f = 1, or 1.25 for continuous current in the NEC
- */
+/** Breaker: does it carry the design current for hours? Ib ≤ In · share. */
 export const breakerRating = rule({
   id: 'breaker-rating',
-  question: 'Is the current of each source inside the rating of its breaker?',
   sheet: '05',
   stops: true,
-  judge: (context, { value: factor, clause }) =>
-    context.board.circuits.map((circuit) => {
-      const about = aboutCircuit(circuit);
-      const { shown, ...measured } = against(factor * circuit.designA, 'at most', circuit.breakerA, 'A');
-      const times = factor === 1 ? '' : `, ${factor} times taken`;
+  question: 'Does each breaker carry its circuit for hours?',
+  judge({ board, choices, pack }, limit) {
+    return board.circuits.map((circuit): Judged => {
+      const breaker = sheetOf(choices.equipment, circuit.breakerSheetId, 'breaker');
+      const carriesA = breakerCarriesA(breaker, pack);
+      const shown = showWithin(circuit.designA, carriesA, 'at most', 1);
+      const next = sheetsOfKind(choices.equipment, 'breaker')
+        .filter(
+          ({ sheet }) =>
+            sheet.curve === breaker.curve &&
+            sheet.poles === breaker.poles &&
+            isWithin(circuit.designA, breakerCarriesA(sheet, pack), 'at most') &&
+            isWithin(sheet.ratedA, circuit.capacity.capacityA, 'at most'),
+        )
+        .sort((a, b) => a.sheet.ratedA - b.sheet.ratedA)[0];
       return {
-        about,
-        ...measured,
-        title: `${about.name} carries ${shown.value}${times}. Its breaker is ${shown.limit}.`,
-        working: worked('Current the breaker is chosen by', measured.value, 'A', 'f · I_b', clause, [
-          { name: 'factor', symbol: 'f', value: factor, unit: '', source: clause },
-          { name: 'design current', symbol: 'I_b', value: circuit.designA, unit: 'A', source: 'equipment sheets' },
-          given('breaker', circuit.breakerA, 'A', breakerPath(circuit).join('.'), 'equipment sheet'),
+        about: abouts.circuit(circuit.id, circuit.name),
+        title: `${circuit.name} runs at ${shown.value} A. Its ${breaker.ratedA} A breaker carries ${shown.limit} A for hours.`,
+        value: circuit.designA,
+        limit: carriesA,
+        unit: 'A',
+        sense: 'at most',
+        working: worked('Carried for hours', carriesA, 'A', 'I_n · share', limit.clause, [
+          { name: 'rating', value: breaker.ratedA, unit: 'A', source: 'breaker sheet' },
+          { name: 'its continuous share', value: breaker.continuousShare, unit: '', source: 'breaker sheet' },
+          { name: 'factor of the region', value: limit.value, unit: '', source: limit.clause },
         ]),
-        mends: isWithin(measured.value, measured.limit, 'at most') ? [] : mendsOf(circuit, measured.value, context),
+        mends: [
+          next === undefined
+            ? { words: 'No breaker at hand carries it inside its cable: larger cable first, or fewer units.' }
+            : {
+                words: `Fit ${next.sheet.name}.`,
+                changes: [{ path: breakerPath(circuit), value: next.id }],
+              },
+        ],
       };
-    }),
+    });
+  },
 });
-
-/** The smallest breaker at hand of the same poles that is large enough and that the cable still allows. */
-function mendsOf(circuit: SourceCircuit, neededA: number, { choices }: CheckContext): readonly Mend[] {
-  const { poles } = sheetOf(choices.equipment, circuit.breakerSheetId, 'breaker');
-  const fit = sheetsOfKind(choices.equipment, 'breaker')
-    .filter(({ sheet }) => sheet.poles === poles && sheet.ratedA >= neededA)
-    .filter(({ sheet }) => sheet.ratedA <= circuit.capacity.capacityA)
-    .sort((a, b) => a.sheet.ratedA - b.sheet.ratedA)[0];
-  if (fit === undefined) {
-    return [
-      { words: circuit.kind === 'trunk' ? 'Put fewer units on it.' : 'Lay a thicker cable, then a larger breaker.' },
-    ];
-  }
-  return [
-    { words: `Fit ${fit.sheet.name}.`, value: neededA, changes: [{ path: breakerPath(circuit), value: fit.id }] },
-  ];
-}

@@ -1,92 +1,64 @@
-import { sheetOf } from '../../equipment.ts';
-import type { Mend } from '../../finding.ts';
-import { sizeName } from '../../trunks/ohmPerMetre.ts';
 import type { TrunkPlan } from '../../trunks/types.ts';
-import { abouts } from '../abouts.ts';
+import { abouts, trunkName } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
+import { riseMends } from '../riseMends.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
-import { against } from '../units.ts';
+import { showWithin } from '../showWithin.ts';
+
+/** The region's share in volts between the terminals of the trunk's units. */
+export function riseLimitV(trunk: TrunkPlan, share: number, nominalV: number): number {
+  return trunk.rise.share > 0 ? (share * trunk.rise.totalV) / trunk.rise.share : share * nominalV;
+}
+
+/** Facts of the mains that nobody has measured. */
+export function mainsNeeds({ facts: { supply } }: Pick<CheckContext, 'facts'>): readonly string[] {
+  return (['lengthM', 'conductor'] as const)
+    .filter((name) => supply.mains[name] === undefined)
+    .map((name) => `facts.supply.mains.${name}`);
+}
 
 /**
  * Trunk rise: does the highest unit stay inside the region's limit for voltage rise?
  *
- * Judged at rated export, from the highest unit to the point of supply. Mended by the feed drop with the least rise,
- * and by the smallest home run at hand that brings the whole inside the limit.
+ * Judged at rated export, point of supply to the highest unit. With the mains unknown the rise stops at the board:
+ * where that alone is too much it fails, else it asks. Mended by another feed drop or the next size of home run.
  */
 export const trunkRise = rule({
   id: 'trunk-rise',
-  question: 'Does the highest unit of each trunk stay inside the limit for voltage rise?',
   sheet: '04',
   stops: true,
-  judge: (context, limit) => context.trunks.trunks.map((trunk) => judgeTrunk(trunk, limit.value, context)),
+  question: 'Does the voltage rise to the highest unit stay inside the limit?',
+  judge(context, limit) {
+    return context.trunks.trunks
+      .filter((trunk) => trunk.unitCount > 0)
+      .map((trunk): Judged => {
+        const about = abouts.trunk(trunk.id, trunk.name);
+        const limitV = riseLimitV(trunk, limit.value, context.trunks.nominalV);
+        const { totalV } = trunk.rise;
+        const shown = showWithin(totalV, limitV, 'at most', 2);
+        const where = trunk.drops.find((drop) => drop.number === trunk.farDrop)?.moduleNames[0];
+        if (!trunk.mainsKnown && isWithin(totalV, limitV, 'at most')) {
+          return {
+            about,
+            state: 'ask',
+            title: `${trunkName(trunk.name)} rises ${shown.value} V to the board. The mains are not known.`,
+            detail: `The limit is ${shown.limit} V to the point of supply.`,
+            needs: mainsNeeds(context),
+            working: trunk.riseWorking,
+          };
+        }
+        const mainsNote = trunk.mainsKnown ? '' : ' The mains come on top.';
+        return {
+          about,
+          title: `${trunkName(trunk.name)} rises ${shown.value} V${where === undefined ? '' : ` at ${where}`}. The limit is ${shown.limit} V.`,
+          detail: `All ${trunk.unitCount} units at full export, fed at drop ${trunk.feedDrop}.${mainsNote}`,
+          value: totalV,
+          limit: limitV,
+          unit: 'V',
+          sense: 'at most',
+          working: trunk.riseWorking,
+          mends: riseMends(trunk, limitV, context),
+        };
+      });
+  },
 });
-
-function judgeTrunk(trunk: TrunkPlan, limitShare: number, context: CheckContext): Judged {
-  const about = abouts.trunk(trunk.id, trunk.name);
-  const { shown, ...measured } = against(trunk.rise.totalV, 'at most', limitShare * riseBaseV(trunk, context), 'V');
-  const meets = isWithin(measured.value, measured.limit, 'at most');
-  const working = trunk.riseWorking;
-  if (!trunk.mainsKnown && meets) {
-    return {
-      about,
-      state: 'ask',
-      title: `${about.name} rises ${shown.value} up to the board. How long and how thick are the mains?`,
-      detail: `The limit is ${shown.limit}, mains included.`,
-      needs: mainsNeeds(context),
-      working,
-    };
-  }
-  return {
-    about,
-    ...measured,
-    title: `${about.name} rises ${shown.value}. The limit is ${shown.limit}.`,
-    ...(trunk.mainsKnown ? {} : { detail: 'The mains are not known and add to it.' }),
-    working,
-    mends: meets ? [] : riseMends(trunk, measured.limit, context),
-  };
-}
-
-/** Volts the limit is a share of: nominal between the terminals of the units, as the trunk stage took it. */
-export function riseBaseV({ rise }: TrunkPlan, { trunks }: Pick<CheckContext, 'trunks'>): number {
-  return rise.share > 0 ? rise.totalV / rise.share : trunks.nominalV;
-}
-
-/** Facts of the mains that the survey did not bring. */
-export function mainsNeeds({ facts }: Pick<CheckContext, 'facts'>): readonly string[] {
-  const { lengthM, conductor } = facts.supply.mains;
-  return [
-    ...(lengthM === undefined ? ['facts.supply.mains.lengthM'] : []),
-    ...(conductor === undefined ? ['facts.supply.mains.conductor'] : []),
-  ];
-}
-
-function riseMends(trunk: TrunkPlan, limitV: number, context: CheckContext): readonly Mend[] {
-  if (!trunk.mainsKnown) return [{ words: 'Measure the mains first: they decide how much the run has to lose.' }];
-  const mends = [...feedMend(trunk, limitV), ...sizeMend(trunk, limitV, context)];
-  return mends.length > 0 ? mends : [{ words: 'No feed drop and no home run at hand is enough: split it in two.' }];
-}
-
-function feedMend(trunk: TrunkPlan, limitV: number): readonly Mend[] {
-  const best = [...trunk.feedOptions].sort((a, b) => a.totalV - b.totalV || a.drop - b.drop)[0];
-  if (best === undefined || best.drop === trunk.feedDrop || !isWithin(best.totalV, limitV, 'at most')) return [];
-  return [
-    {
-      words: `Feed it at drop ${best.drop}.`,
-      value: best.totalV,
-      changes: [{ path: ['choices', 'trunks', trunk.id, 'feedDrop'], value: best.drop }],
-    },
-  ];
-}
-
-function sizeMend(trunk: TrunkPlan, limitV: number, { choices }: CheckContext): readonly Mend[] {
-  const fit = trunk.sizeOptions.find(({ totalV }) => isWithin(totalV, limitV, 'at most'));
-  if (fit === undefined) return [];
-  const { conductor } = sheetOf(choices.equipment, fit.cableSheetId, 'cable');
-  return [
-    {
-      words: `Lay ${sizeName(conductor)} as its home run.`,
-      value: fit.totalV,
-      changes: [{ path: ['choices', 'trunks', trunk.id, 'homeRun', 'cableSheet'], value: fit.cableSheetId }],
-    },
-  ];
-}

@@ -1,0 +1,13 @@
+import type { SourceCircuit } from '../board/types.ts';
+
+/** Job path of the breaker of a source circuit. */
+export function breakerPath({ kind, of }: Pick<SourceCircuit, 'kind' | 'of'>): readonly string[] {
+  return ['choices', kind === 'trunk' ? 'trunks' : 'batteries', of, 'breakerSheet'];
+}
+
+/** Job path of the cable of a source circuit. */
+export function cablePath({ kind, of }: Pick<SourceCircuit, 'kind' | 'of'>): readonly string[] {
+  return kind === 'trunk'
+    ? ['choices', 'trunks', of, 'homeRun', 'cableSheet']
+    : ['choices', 'batteries', of, 'cableSheet'];
+}

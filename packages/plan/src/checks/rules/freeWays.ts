@@ -1,0 +1,37 @@
+import { abouts } from '../abouts.ts';
+import { rule } from '../rule.ts';
+
+/** Free ways: is there room in the board for every breaker? */
+export const freeWays = rule({
+  id: 'free-ways',
+  sheet: '05',
+  stops: true,
+  question: 'Is there room for every breaker?',
+  judge({ board, pack }) {
+    if (board.waysNeeded === 0) return [];
+    const about = { ...abouts.board(board.name), id: 'ways' };
+    if (board.waysFree === undefined) {
+      return [
+        {
+          about,
+          state: 'ask',
+          title: `How many ways are free in the ${pack.words.board}? ${board.waysNeeded} are needed.`,
+          needs: ['facts.board.freeWays'],
+        },
+      ];
+    }
+    return [
+      {
+        about,
+        title: `The breakers take ${board.waysNeeded} ways. ${board.waysFree} are free.`,
+        value: board.waysNeeded,
+        limit: board.waysFree,
+        unit: 'ways',
+        sense: 'at most',
+        // a breaker without a place is no matter of practice
+        seen: 'job',
+        mends: [{ words: 'Fit a sub-board for the sources.' }],
+      },
+    ];
+  },
+});
