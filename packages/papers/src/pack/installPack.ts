@@ -1,7 +1,9 @@
 import { makeDocument, type Sheet } from '../page/index.ts';
 import type { Fonts } from '../type/index.ts';
 import { type Pack, type PackInputs, packOf } from './packContext.ts';
+import { planePages } from './planePages.ts';
 import { roofPlanPages } from './roofPlanPage.ts';
+import { trunkPages } from './trunkPages.ts';
 
 export interface InstallPackInputs extends PackInputs {
   /** The shipped font files: the core reads none itself. */
@@ -9,7 +11,7 @@ export interface InstallPackInputs extends PackInputs {
 }
 
 /** Kinds of pages in the order of the pack. */
-const kinds: readonly ((pack: Pack) => readonly Sheet[])[] = [roofPlanPages];
+const kinds: readonly ((pack: Pack) => readonly Sheet[])[] = [roofPlanPages, planePages, trunkPages];
 
 /** The pages of the pack, laid out and not yet drawn by any pen. */
 export function packSheets(inputs: PackInputs): Sheet[] {

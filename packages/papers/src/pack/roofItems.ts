@@ -1,5 +1,14 @@
-import type { PlacedModule, RoofPlane, UV } from '@eaveline/plan';
-import { dimension, type Item, line, type Point, polygon, text } from '../drawing/index.ts';
+import type { PlacedModule, RoofObstruction, RoofPlane, UV } from '@eaveline/plan';
+import {
+  dimension,
+  type Item,
+  type Lettering,
+  line,
+  type Point,
+  polygon,
+  type TextLook,
+  text,
+} from '../drawing/index.ts';
 import { metrics } from '../type/index.ts';
 import { figure, mm } from './figures.ts';
 import { lineLetters, type Pack } from './packContext.ts';
@@ -9,8 +18,9 @@ import type { PlanView } from './roofPlanPage.ts';
 import { lineOfModule } from './unitPlaces.ts';
 
 const SMALL = { capMm: 2.5, weight: 400, face: 'close' } as const;
-const NAME = { capMm: 2.5, weight: 700, face: 'close' } as const;
-const LETTER = { capMm: 2.1, weight: 400, face: 'close' } as const;
+/** A module's name and its line's letters, from the size we like to the smallest that still reads. */
+const NAMES = [2.5, 2.1, 1.8].map((capMm): Lettering => ({ capMm, weight: 700, face: 'close' }));
+const LETTERS = [2.1, 1.8].map((capMm): Lettering => ({ capMm, weight: 400, face: 'close' }));
 
 /** Everything of the roof from above: planes, what is kept free, modules, obstructions, sizes; names last. */
 export function roofItems(pack: Pack, view: PlanView, ground: Ground): Item[] {
@@ -53,12 +63,29 @@ function moduleItems(pack: Pack, module: PlacedModule, view: PlanView, ground: G
   const patch = patchOf(corners);
   const [x, y] = [(patch.left + patch.right) / 2, (patch.bottom + patch.top) / 2];
   const letters = lineLetters(lineOfModule(pack.plan, module));
-  ground.taken.push({ left: x - 3.4, right: x + 3.4, bottom: y - 3.2, top: y + 3.2 });
+  ground.taken.push(patchOf(corners, 0.3));
+  const room = patch.right - patch.left - 0.8;
+  const look = { anchor: 'middle', halo: true } as const;
+  const below = fitting(letters, LETTERS, room);
   return [
     polygon(corners, { layer: 'ROOF-IN', of: module.id, label: `${module.name}, ${letters}` }),
-    text(`${module.row}·${module.place}`, [x, y + 0.35], { ...NAME, anchor: 'middle', halo: true }),
-    ...(letters === '' ? [] : [text(letters, [x, y - 2.75], { ...LETTER, anchor: 'middle', halo: true })]),
+    ...words(`${module.row}·${module.place}`, fitting('2·12', NAMES, room), [x, y + 0.35], look),
+    ...(below === undefined ? [] : words(letters, below, [x, y - 0.35 - below.capMm], look)),
   ];
+}
+
+function words(said: string, lettering: Lettering | undefined, at: Point, look: TextLook): Item[] {
+  return lettering === undefined || said === '' ? [] : [text(said, at, { ...lettering, ...look })];
+}
+
+/** The largest lettering in which words keep inside a width. */
+function fitting(said: string, tries: readonly Lettering[], roomMm: number): Lettering | undefined {
+  return tries.find((lettering) => metrics.widthMm(said, lettering) <= roomMm);
+}
+
+/** From the middle of a thing to its clear ring, on paper. */
+function ringMm({ widthM, depthM, clearM }: RoofObstruction, { scale }: PlanView): number {
+  return (1000 * (Math.max(widthM, depthM) / 2 + clearM)) / scale;
 }
 
 function thingItems(plane: RoofPlane, view: PlanView, ground: Ground): Item[] {
@@ -69,7 +96,12 @@ function thingItems(plane: RoofPlane, view: PlanView, ground: Ground): Item[] {
     return [
       polygon(outline, { layer: 'ROOF-IN', of: thing.id, label: thing.name }),
       ...(ring.length > 0 ? [polygon(ring, { layer: 'CENTRE', of: thing.id })] : []),
-      ...placeLabel(thing.clearM > 0 ? `${thing.name}, ${mm(thing.clearM)} clear` : thing.name, at, ground),
+      ...placeLabel(
+        thing.clearM > 0 ? `${thing.name}, ${mm(thing.clearM)} clear` : thing.name,
+        at,
+        ground,
+        ringMm(thing, view),
+      ),
     ];
   });
 }
@@ -108,14 +140,20 @@ function sizePatch(a: Point, b: Point, off: number): Patch {
 function nameItems(pack: Pack, plane: RoofPlane, view: PlanView, ground: Ground): Item[] {
   const outline = paperOf(plane, plane.outline, view);
   const used = pack.plan.array.modules.some((module) => module.planeId === plane.id);
-  const words = `${plane.name} ${figure(plane.pitchDeg, 1)}°${used ? '' : ', left clear'}`;
+  const name = `${plane.name} ${figure(plane.pitchDeg, 1)}°${used ? '' : ', left clear'}`;
   const lettering = { capMm: 3, weight: 400, face: 'plain' } as const;
   const patch = patchOf(outline);
   const near: Point = [(patch.left + patch.right) / 2, (patch.bottom + patch.top) / 2];
   // names keep inside their plane's own rectangle, and off its modules
   const inside: Ground = { edge: patch, taken: [...ground.taken, ...modulePatches(pack, plane, view)] };
-  const word = placeWord(words, near, inside, lettering);
-  if (word === undefined) return placeLabel(words, near, ground, 8);
+  const word = placeWord(name, near, inside, lettering);
+  if (word === undefined) {
+    const clear = pack.plan.roof.planes.map((one) => patchOf(paperOf(one, one.outline, view), 1));
+    const outside: Ground = { edge: ground.edge, taken: [...ground.taken, ...clear] };
+    const label = placeLabel(name, near, outside, (patch.top - patch.bottom) / 2);
+    if (label.length > 0) ground.taken.push(outside.taken.at(-1) as Patch);
+    return label;
+  }
   ground.taken.push(inside.taken.at(-1) as Patch);
   return [word];
 }

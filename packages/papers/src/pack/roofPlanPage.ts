@@ -71,7 +71,7 @@ function kindOf(size: SheetSize, scale: Scale) {
 }
 
 function tableHeight(planes: number): number {
-  return 8 + 9.4 * planes + 30;
+  return 12 + 5.5 * planes + 24;
 }
 
 function fitOn(pack: Pack, size: SheetSize, extent: Extent, widthMm: number, below: number): Scale | undefined {
