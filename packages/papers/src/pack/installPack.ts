@@ -1,5 +1,6 @@
 import { makeDocument, type Sheet } from '../page/index.ts';
 import type { Fonts } from '../type/index.ts';
+import { circuitPages } from './circuitPages.ts';
 import { type Pack, type PackInputs, packOf } from './packContext.ts';
 import { planePages } from './planePages.ts';
 import { roofPlanPages } from './roofPlanPage.ts';
@@ -11,7 +12,7 @@ export interface InstallPackInputs extends PackInputs {
 }
 
 /** Kinds of pages in the order of the pack. */
-const kinds: readonly ((pack: Pack) => readonly Sheet[])[] = [roofPlanPages, planePages, trunkPages];
+const kinds: readonly ((pack: Pack) => readonly Sheet[])[] = [roofPlanPages, planePages, trunkPages, circuitPages];
 
 /** The pages of the pack, laid out and not yet drawn by any pen. */
 export function packSheets(inputs: PackInputs): Sheet[] {

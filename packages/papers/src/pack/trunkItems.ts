@@ -22,8 +22,8 @@ import { homeRunWords } from './trunkPages.ts';
 export const trunkHeightMm = 52;
 const TRUNK = 27;
 const HOME = 44;
-const BOARD = { left: 18, right: 40 };
-const ALONG = { left: 52, right: 166 };
+const BOARD = { left: 11, right: 31 };
+const ALONG = { left: 45, right: 160 };
 
 const CLOSE = { capMm: 2.5, weight: 400, face: 'close' } as const;
 const BOLD = { capMm: 2.5, weight: 700, face: 'close' } as const;
@@ -47,7 +47,10 @@ export function trunkItems(pack: Pack, trunk: TrunkPlan, [x, top]: Point, _width
     ...trunk.drops.flatMap((drop) => dropItems(trunk, drop, places, trunkY)),
     text('street', [x + 1, top - 3], { ...CLOSE, ink: 'quiet' }),
     text(pack.words.board, [x + BOARD.left, top - 3], { ...CLOSE, ink: 'quiet' }),
-    text('trunk, unrolled from its first drop', [x + ALONG.left, top - 3], { ...CLOSE, ink: 'quiet' }),
+    text('trunk, unrolled from its first drop; lengths in metres', [x + ALONG.left, top - 3], {
+      ...CLOSE,
+      ink: 'quiet',
+    }),
   ];
 }
 
@@ -57,13 +60,18 @@ function placesAlong(trunk: TrunkPlan, left: number): ReadonlyMap<number, number
   const even = (ALONG.right - ALONG.left) / Math.max(1, trunk.spans.length);
   const places = new Map<number, number>();
   let at = left;
-  const first = trunk.spans[0]?.fromDrop ?? trunk.feedDrop;
-  places.set(first, at);
-  for (const span of trunk.spans) {
+  // spans run outward from the joint on both sides; on paper they follow the numbers of the drops
+  const inOrder = [...trunk.spans].sort((a, b) => lowEnd(a) - lowEnd(b));
+  places.set(inOrder[0] === undefined ? trunk.feedDrop : lowEnd(inOrder[0]), at);
+  for (const span of inOrder) {
     at += scale === undefined ? even : (1000 * span.lengthM) / scale;
-    places.set(span.toDrop, at);
+    places.set(Math.max(span.fromDrop, span.toDrop), at);
   }
   return places;
+}
+
+function lowEnd({ fromDrop, toDrop }: TrunkSpan): number {
+  return Math.min(fromDrop, toDrop);
 }
 
 function boardItems(pack: Pack, trunk: TrunkPlan, x: number, y: number): Item[] {
@@ -194,14 +202,9 @@ function dropItems(trunk: TrunkPlan, drop: Drop, places: ReadonlyMap<number, num
   const half = Math.min(5, gap / 2 - 0.4);
   const fed = drop.number === trunk.feedDrop;
   const ring = fed ? [circle([x, y], 1.9, { pen: 0.5 }), disc([x, y], 0.8)] : [disc([x, y], 1)];
-  const named = fitting(drop.name, gap - 0.6, 400);
-  const name =
-    named === undefined
-      ? []
-      : [text(drop.name, [x, y - 4.6], { ...CLOSE, capMm: named, anchor: 'middle', halo: true })];
+  const name = dropName(drop, [x, y], gap, fed, x >= Math.max(...places.values()));
   if (drop.unitId === undefined) return [...ring, box([x - 0.9, y + 1], 1.8, 1.8, { pen: 0.5 }), ...name];
-  const places1 = drop.moduleNames.map((one) => one.replace(/^[A-Z]+/, ''));
-  const words = places1.length > 1 ? `${places1[0]}…` : (places1[0] ?? '');
+  const words = placeInRow(drop);
   const cap = fitting(words, 2 * half - 0.5, 700);
   return [
     ...ring,
@@ -212,18 +215,35 @@ function dropItems(trunk: TrunkPlan, drop: Drop, places: ReadonlyMap<number, num
       label: `${drop.name}, ${drop.moduleNames.join(' ')}`,
     }),
     ...(cap === undefined ? [] : [text(words, [x, y + 10 - cap / 2], { ...BOLD, capMm: cap, anchor: 'middle' })]),
-    ...planeItem(drop, x, y + 15, gap),
+    ...rowItem(drop, x, y + 15, gap),
     ...name,
   ];
 }
 
-/** Plane letters over a unit. */
-function planeItem(drop: Drop, x: number, y: number, gap: number): Item[] {
-  const letters = /^[A-Z]+/.exec(drop.moduleNames[0] ?? '')?.[0] ?? '';
+/** Below the cable; at the joint, where the home run comes from below, beside the stem. */
+function dropName(drop: Drop, [x, y]: Point, gap: number, fed: boolean, last: boolean): Item[] {
+  if (fed) {
+    const way = last ? -1 : 1;
+    const anchor = last ? 'end' : 'start';
+    return [text(drop.name, [x + 1.2 * way, y + 2.6], { ...CLOSE, capMm: 2.1, anchor, halo: true })];
+  }
+  const capMm = fitting(drop.name, gap - 0.6, 400);
+  return capMm === undefined ? [] : [text(drop.name, [x, y - 4.6], { ...CLOSE, capMm, anchor: 'middle', halo: true })];
+}
+
+/** Plane and row over a unit. */
+function rowItem(drop: Drop, x: number, y: number, gap: number): Item[] {
+  const [letters = ''] = (drop.moduleNames[0] ?? '').split('·');
   const capMm = fitting(letters, gap - 0.8, 400);
   return letters === '' || capMm === undefined
     ? []
     : [text(letters, [x, y], { ...CLOSE, capMm, anchor: 'middle', ink: 'quiet' })];
+}
+
+/** Place in its row; first and last for a unit with several modules. */
+function placeInRow({ moduleNames }: Drop): string {
+  const places = moduleNames.map((name) => name.split('·')[1] ?? name);
+  return places.length < 2 ? (places[0] ?? '') : `${places[0]}–${places.at(-1)}`;
 }
 
 function leastGap(places: ReadonlyMap<number, number>): number {

@@ -64,7 +64,7 @@ function riseSentence(pack: Pack, trunk: TrunkPlan): string {
 function quietLine(pack: Pack, trunk: TrunkPlan): string {
   const cable = sheetOf(pack, trunk.cableSheetId, 'trunk-cable');
   const far = trunk.drops.find((drop) => drop.number === trunk.farDrop)?.name ?? `drop ${trunk.farDrop}`;
-  return `${cable.name}, ${lineLetters(trunk.lines)}. Highest at ${far}: trunk ${figure(trunk.rise.trunkV, 2)}, ${pack.words.homeRun} ${figure(trunk.rise.homeRunV, 2)}, mains ${trunk.mainsKnown ? figure(trunk.rise.mainsV, 2) : 'not known'} V. Lengths in metres.`;
+  return `${cable.name}, ${lineLetters(trunk.lines)}. Highest at ${far}: trunk ${figure(trunk.rise.trunkV, 2)}, ${pack.words.homeRun} ${figure(trunk.rise.homeRunV, 2)}, mains ${trunk.mainsKnown ? figure(trunk.rise.mainsV, 2) : 'not known'} V.`;
 }
 
 /** Volts at the highest unit against the limit. */

@@ -1,6 +1,6 @@
 import { group, letteringOf, line, text } from '../drawing/make.ts';
 import { mark, type State, tickBox } from '../drawing/marks.ts';
-import type { Conductor, Ink, Item, Weight, WireColour } from '../drawing/model.ts';
+import type { Conductor, FaceName, Ink, Item, Weight, WireColour } from '../drawing/model.ts';
 import { metrics } from '../type/metrics.ts';
 import { wrap } from '../type/wrap.ts';
 
@@ -27,6 +27,8 @@ export interface Column {
   readonly share: number;
   readonly align?: Align;
   readonly weight?: Weight;
+  /** The close face for short words where the plain one does not fit; not for sentences. */
+  readonly face?: FaceName;
 }
 
 /** A cell's place: left and right edge of its words, the middle of its row, and the column's point. */
@@ -43,13 +45,14 @@ export interface Place {
 export const CELL_CAP = 2.5;
 const LINE = 4;
 
-const lettering = (weight: Weight) => letteringOf({ capMm: CELL_CAP, weight });
+const lettering = (weight: Weight, { face = 'plain' }: Pick<Column, 'face'> = {}) =>
+  letteringOf({ capMm: CELL_CAP, weight, face });
 
 /** Lines of the words of a cell; one for everything else. */
 export function cellLines(cell: Cell, column: Column, widthMm: number): string[] {
-  if (typeof cell === 'string') return wrap(cell, widthMm, lettering(column.weight ?? 400));
-  if ('state' in cell) return wrap(cell.words, widthMm - 5, lettering(700));
-  if ('words' in cell) return wrap(cell.words, widthMm, lettering(cell.weight ?? column.weight ?? 400));
+  if (typeof cell === 'string') return wrap(cell, widthMm, lettering(column.weight ?? 400, column));
+  if ('state' in cell) return wrap(cell.words, widthMm - 5, lettering(700, column));
+  if ('words' in cell) return wrap(cell.words, widthMm, lettering(cell.weight ?? column.weight ?? 400, column));
   return [''];
 }
 
@@ -67,7 +70,7 @@ export function fractionMm(cell: Cell, column: Column): number {
   const words = typeof cell === 'string' ? cell : 'words' in cell && !('state' in cell) ? cell.words : '';
   const whole = WHOLE.exec(words);
   if (whole === null) return 0;
-  return metrics.widthMm(words.slice(whole[0].length), lettering(column.weight ?? 400));
+  return metrics.widthMm(words.slice(whole[0].length), lettering(column.weight ?? 400, column));
 }
 
 /** What stands in a cell. */
@@ -82,7 +85,7 @@ export function cellItems(cell: Cell, column: Column, place: Place): Item[] {
 }
 
 function wordsItems(words: string, column: Column, place: Place, weight: Weight, ink: Ink): Item[] {
-  const look = { ...lettering(weight), ink };
+  const look = { ...lettering(weight, column), ink };
   const lines = wrap(words, place.rightMm - place.leftMm, look);
   const first = place.middleMm + (LINE * (lines.length - 1)) / 2 - CELL_CAP / 2;
   const align = column.align ?? 'start';

@@ -149,7 +149,7 @@ function headOf(columns: readonly Column[], grid: readonly Lane[], [x, top]: Poi
   const look = letteringOf({ capMm: CELL_CAP });
   const wrapped = columns.map((column, k) => {
     const lane = grid[k] as Lane;
-    return wrap(column.head, lane.rightMm - lane.leftMm, look);
+    return wrap(column.head, lane.rightMm - lane.leftMm, { ...look, face: column.face ?? 'plain' });
   });
   const heightMm = 3 + 4 * Math.max(1, ...wrapped.map((lines) => lines.length));
   const bottom = top - heightMm;
@@ -158,7 +158,7 @@ function headOf(columns: readonly Column[], grid: readonly Lane[], [x, top]: Poi
     const lines = wrapped[k] as string[];
     const words = lines.map((words, n) => {
       const y = bottom + 1.8 + 4 * (lines.length - 1 - n);
-      const ink = { ...look, ink: 'quiet' } as const;
+      const ink = { ...look, face: column.face ?? 'plain', ink: 'quiet' } as const;
       if (column.align === 'end' || column.align === 'point')
         return text(words, [lane.rightMm, y], { ...ink, anchor: 'end' });
       if (column.align === 'middle')
