@@ -16,7 +16,7 @@ const rows: Record<string, RowChoice> = Object.fromEntries(
         planeId,
         row,
         orientation: 'portrait' as const,
-        uM: 0.886,
+        uM: 0.955,
         vM: row === 1 ? 0.4 : 2.142,
         gapMm: 20,
         moduleSheet: 'pellucid-430',

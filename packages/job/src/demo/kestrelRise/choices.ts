@@ -15,11 +15,11 @@ const SECOND_V = 2.092;
 const rows = {
   'north-1': { ...row, planeId: 'north', row: 1, uM: 6.322, vM: FIRST_V },
   // ends 35 mm short of the ring kept clear round the flue
-  'north-2': { ...row, planeId: 'north', row: 2, uM: 7.07, vM: SECOND_V },
+  'north-2': { ...row, planeId: 'north', row: 2, uM: 7.155, vM: SECOND_V },
   'east-1': { ...row, planeId: 'east', row: 1, uM: 2.525, vM: FIRST_V },
-  'east-2': { ...row, planeId: 'east', row: 2, uM: 4.256, vM: SECOND_V },
+  'east-2': { ...row, planeId: 'east', row: 2, uM: 4.16, vM: SECOND_V },
   'west-1': { ...row, planeId: 'west', row: 1, uM: 2.525, vM: FIRST_V },
-  'west-2': { ...row, planeId: 'west', row: 2, uM: 4.256, vM: SECOND_V },
+  'west-2': { ...row, planeId: 'west', row: 2, uM: 4.16, vM: SECOND_V },
 } as const satisfies Record<string, RowChoice>;
 
 const lay = (trunkId: string, along: readonly PlaceName[]) =>

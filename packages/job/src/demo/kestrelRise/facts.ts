@@ -104,7 +104,7 @@ export const kestrelFacts = {
   },
   board: {
     name: 'main switchboard',
-    busA: 100,
+    busA: 125,
     mainSwitchA: 63,
     breakingKA: 6,
     freeWays: 8,

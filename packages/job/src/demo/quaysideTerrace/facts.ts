@@ -136,6 +136,7 @@ export const quaysideFacts = {
         breakerA: 6,
         wanted: 'must stay on',
         residualDevice: true,
+        neutralTraced: true,
       },
       boiler: {
         name: 'Boiler and its pump',
@@ -145,6 +146,7 @@ export const quaysideFacts = {
         breakerA: 6,
         wanted: 'must stay on',
         residualDevice: true,
+        neutralTraced: true,
       },
       broadband: {
         name: 'Broadband and desk',
@@ -154,6 +156,7 @@ export const quaysideFacts = {
         breakerA: 6,
         wanted: 'must stay on',
         residualDevice: false,
+        neutralTraced: true,
       },
       ring: {
         name: 'Sockets, ring',
