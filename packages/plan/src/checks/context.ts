@@ -37,8 +37,8 @@ export type CheckedStages = 'site' | 'roof' | 'array' | 'trunks' | 'board' | 'ba
 /** All that a rule may look at. */
 export interface CheckContext extends CheckView, Pick<Plan, CheckedStages> {
   readonly pack: RulePack;
-  /** True where a licensed person has put a name to this rule for the edition in force of the document it stands in. */
-  confirmed(rule: RuleId, document: string): boolean;
+  /** True where a licensed person has put a name to this rule for the edition in force; of another document where named. */
+  confirmed(rule: RuleId, document?: string): boolean;
 }
 
 /** Puts the context of a job together. */
@@ -53,7 +53,7 @@ export function contextOf(view: CheckView, pack: RulePack, stages: Pick<Plan, Ch
     backup: stages.backup,
     structure: stages.structure,
     pack,
-    confirmed: (rule, document) => {
+    confirmed: (rule, document = pack.rules[rule]?.document ?? '') => {
       const edition = editionOf(view.choices.rules, pack, document);
       const full = editionName(document, edition);
       return Object.values(view.choices.confirmations).some(

@@ -1,4 +1,4 @@
-import type { RoofEdge, RoofPlane } from '../roof/types.ts';
+import type { RoofEdge } from '../roof/types.ts';
 import type { Limit } from '../rules/pack.ts';
 import type { CheckContext } from './context.ts';
 
@@ -14,7 +14,7 @@ export interface EdgeLimit {
  * The region's strip is its own figure, or its number of gaps under the module where the gap is chosen, and at the
  * ridge the wider one where the array takes more of the roof in plan than the region lets pass.
  */
-export function edgeLimit(context: CheckContext, plane: RoofPlane, side: RoofEdge['side']): EdgeLimit {
+export function edgeLimit(context: CheckContext, side: RoofEdge['side']): EdgeLimit {
   const { pack, choices } = context;
   const which = side === 'eave' ? 'eaveM' : side === 'ridge' ? 'ridgeM' : 'sideM';
   const asked: EdgeLimit[] = [{ limitM: pack.setbacks[which].value, from: pack.setbacks[which] }];

@@ -65,7 +65,7 @@ function candidates(
   const add = (du: number, dv: number) => moves.push({ du: upToMm(du), dv: upToMm(dv) });
   for (const edge of plane.edges) {
     const line = leftOf(edge.from, edge.to);
-    const lackM = limitOf(context, plane, edge) - Math.min(...cornersOf(modules).map((at) => insideByM(line, at)));
+    const lackM = limitOf(context, edge) - Math.min(...cornersOf(modules).map((at) => insideByM(line, at)));
     if (Math.abs(line.inward[0]) > 1e-6) add(lackM / line.inward[0], 0);
     if (Math.abs(line.inward[1]) > 1e-6) add(0, lackM / line.inward[1]);
   }
@@ -91,7 +91,7 @@ function isClear(
   const corners = cornersOf(modules).map(([u, v]): UV => [u + du, v + dv]);
   const offEdges = plane.edges.every((edge) => {
     const line = leftOf(edge.from, edge.to);
-    return corners.every((at) => isWithin(insideByM(line, at), limitOf(context, plane, edge), 'at least'));
+    return corners.every((at) => isWithin(insideByM(line, at), limitOf(context, edge), 'at least'));
   });
   if (!offEdges) return false;
   const boxes = [...plane.obstructions.map(clearBox), ...others.map(boxOf)];
@@ -104,8 +104,8 @@ function isClear(
   );
 }
 
-function limitOf(context: CheckContext, plane: RoofPlane, edge: RoofEdge): number {
-  return edgeLimit(context, plane, edge.side).limitM;
+function limitOf(context: CheckContext, edge: RoofEdge): number {
+  return edgeLimit(context, edge.side).limitM;
 }
 
 const cornersOf = (modules: readonly PlacedModule[]) => modules.flatMap(({ corners }) => corners);

@@ -131,6 +131,7 @@ function documents(variant: 'au' | 'nz'): RulePack['documents'] {
           who: 'network',
           clause: 'connection agreement',
           seen: 'public text',
+          first: 'network',
         },
         {
           id: 'electrical-certificate',
@@ -154,6 +155,7 @@ function documents(variant: 'au' | 'nz'): RulePack['documents'] {
           who: 'lines company',
           clause: 'Part 6 of the Code',
           seen: 'public text',
+          first: 'network',
         },
         {
           id: 'electrical-certificate',

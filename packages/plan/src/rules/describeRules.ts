@@ -29,6 +29,7 @@ export function describeRules(pack: RulePack): readonly RuleInWords[] {
 function inWords(value: unknown): string {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return String(Number(value.toPrecision(4)));
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) return value.map(inWords).join(', ');
   if (typeof value === 'object' && value !== null) {
     return Object.entries(value)

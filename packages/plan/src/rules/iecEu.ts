@@ -183,6 +183,7 @@ function documents(variant: Variant): RulePack['documents'] {
         who: 'installer',
         clause: 'EREC G98, G99',
         seen: 'public text',
+        first: 'network',
       },
       {
         id: 'electrical-certificate',
@@ -197,6 +198,7 @@ function documents(variant: Variant): RulePack['documents'] {
         who: 'scheme or control',
         clause: 'Part P',
         seen: 'memory',
+        first: 'permission',
       },
     ];
   }
@@ -207,6 +209,7 @@ function documents(variant: Variant): RulePack['documents'] {
       who: 'installer',
       clause: variant === 'ie' ? 'ESB Networks NC6' : 'EN 50549-1',
       seen: 'public text',
+      first: 'network',
     },
     {
       id: 'electrical-certificate',

@@ -127,5 +127,7 @@ export interface PackFigures {
     readonly who: string;
     readonly clause: string;
     readonly seen: Seen;
+    /** Needed before work starts, and whether the network's number stands for it; others are made when it is done. */
+    readonly first?: 'network' | 'permission';
   }[];
 }

@@ -39,7 +39,6 @@ export function rulesUs(figures: PackFigures): RuleBook {
     'free-ways': limit('spaces free', NEC, 'NEC 408.36, listing of the panel', 'memory'),
     'standing-leakage': limit(1 / 3, 'common practice', 'a third of the ground-fault setting', 'practice'),
     'breaker-both-ways': limit('current either way', NEC, 'NEC 705.30(D), back-fed', 'memory'),
-    surge: limit('a surge device at a new or replaced service', NEC, 'NEC 230.67', 'memory'),
     'wiring-colours': limit(['us-120-240', 'us-120-208'], NEC, 'NEC 200.6, 250.119', 'memory'),
     'board-backing': limit(1990, 'OSHA 1926.1101', 'OSHA 1926.1101', 'memory'),
     'battery-place': figures.batteryPlace.forbidden,
@@ -82,6 +81,7 @@ export const lacksUs: RulePack['lacks'] = [
   { rule: 'breaker-continuous', why: 'The 125 % rule already leaves a fifth of the breaker free.' },
   { rule: 'fault-loop', why: 'The code sets no loop table; available fault current is judged instead.' },
   { rule: 'line-difference', why: 'No limit in VA between legs was found.' },
+  { rule: 'surge', why: 'Asked for at a new or replaced service only (NEC 230.67), which this job does not say.' },
   { rule: 'network-threshold', why: 'Every interconnection is applied for.' },
 ];
 

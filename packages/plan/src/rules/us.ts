@@ -102,6 +102,7 @@ const figures: PackFigures = {
       who: 'contractor',
       clause: 'local building department',
       seen: 'public text',
+      first: 'permission',
     },
     {
       id: 'interconnection',
@@ -109,6 +110,7 @@ const figures: PackFigures = {
       who: 'utility',
       clause: 'utility tariff',
       seen: 'public text',
+      first: 'network',
     },
     {
       id: 'inspection',

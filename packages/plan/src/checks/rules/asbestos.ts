@@ -1,7 +1,7 @@
+import type { PlaneFacts } from '@eaveline/job';
 import { abouts } from '../abouts.ts';
-import type { CheckContext } from '../context.ts';
+import { planesInUse } from '../planesInUse.ts';
 import { type Judged, rule } from '../rule.ts';
-import { planesUsed } from './roofMeasures.ts';
 
 /** Coverings that were made of fibre cement; sheet steel and felt shingles were not, but a survey may still doubt. */
 const MAY_HOLD = ['slate', 'concrete-tile', 'clay-tile'];
@@ -17,12 +17,11 @@ export const asbestos = rule({
   question: 'Is the covering known to be free of asbestos?',
   sheet: '02',
   stops: true,
-  judge: (context, limit) => planesUsed(context).map((id) => judgePlane(context, id, limit.value)),
+  judge: (context, limit) =>
+    planesInUse(context).map(({ id, facts }) => judgePlane(id, facts, context.facts.site.yearBuilt, limit.value)),
 });
 
-function judgePlane({ facts }: CheckContext, id: string, year: number): Judged {
-  const plane = facts.roof.planes[id];
-  if (plane === undefined) throw new Error(`plane '${id}' is not in the job`);
+function judgePlane(id: string, plane: PlaneFacts, built: number | undefined, year: number): Judged {
   const about = abouts.plane(id, plane.name);
   if (plane.asbestos === 'yes') {
     return {
@@ -32,15 +31,16 @@ function judgePlane({ facts }: CheckContext, id: string, year: number): Judged {
       mends: [{ words: 'A licensed remover takes it off first, or the array goes elsewhere.' }],
     };
   }
-  if (plane.asbestos === 'no') return { about, state: 'meets', title: `${plane.name}: no asbestos in the covering.` };
+  if (plane.asbestos === 'no')
+    return { about, state: 'meets', title: `${plane.name}: no asbestos in the covering.`, seen: 'job' };
 
-  const built = facts.site.yearBuilt;
   const needs = [`facts.roof.planes.${id}.asbestos`];
   if (plane.asbestos === undefined && !MAY_HOLD.includes(plane.covering)) {
     return {
       about,
       state: 'meets',
       title: `${plane.name}: ${plane.covering.replace('-', ' ')}, made without asbestos.`,
+      seen: 'practice',
     };
   }
   if (plane.asbestos === undefined && built !== undefined && built >= year) {

@@ -1,44 +1,45 @@
-import { abouts } from '../abouts.ts';
-import { movedCircuits } from '../movedCircuits.ts';
+import { abouts, plural } from '../abouts.ts';
+import { BEGUN } from '../begun.ts';
+import { eachOrAll } from '../eachOrAll.ts';
 import { type Judged, rule } from '../rule.ts';
 
 /**
- * Neutrals: has the neutral of every circuit moved been traced to it?
+ * Backup neutral: was the neutral of every circuit that moves traced to its own line?
  *
- * A circuit moved without its own neutral sends its current back through a residual device of the other side, or
- * loses its neutral in an island. A whole house moves with its neutrals.
+ * A circuit that borrows its neutral from one that stays behind trips its residual device in island, or lives on
+ * after its breaker is off. Nobody sees it from the design: it is asked. A whole-house backup moves every neutral
+ * with the board.
  */
 export const backupNeutral = rule({
   id: 'backup-neutral',
   sheet: '06',
   stops: true,
-  question: 'Does every circuit moved bring its own neutral?',
-  judge(context) {
-    if (context.choices.backup?.scope !== 'part') return [];
-    return movedCircuits(context).map(({ id, facts }): Judged => {
-      const about = abouts.circuit(id, facts.name);
-      if (facts.neutralTraced === undefined) {
+  question: 'Was the neutral of every moved circuit traced to its own line?',
+  judge({ backup, facts, choices, state }) {
+    if (choices.backup?.scope !== 'part') return [];
+    const moved = backup.circuits.filter((circuit) => circuit.moved);
+    if (moved.length === 0) return [];
+    return eachOrAll(
+      moved.map(({ id, name }): Judged => {
+        const about = { kind: 'circuit' as const, id, name };
+        if (facts.loads.circuits[id]?.neutralTraced === true) {
+          return { about, state: 'meets', title: `${name} has its own neutral.`, seen: 'job' };
+        }
         return {
           about,
-          state: 'ask',
-          title: `Whose neutral does ${facts.name} use?`,
+          // once work has begun it is moved without knowing
+          state: BEGUN.includes(state) ? 'fails' : 'ask',
+          title: `Whose neutral does ${name} use? It was not traced.`,
           needs: [`facts.loads.circuits.${id}.neutralTraced`],
+          mends: [{ words: 'Trace it with the board dead: lift it, and see what it takes along.' }],
         };
-      }
-      return facts.neutralTraced
-        ? { about, state: 'meets', title: `${facts.name} brings its own neutral.`, seen: 'job' }
-        : {
-            about,
-            state: 'fails',
-            title: `${facts.name} shares a neutral. It may not be moved so.`,
-            mends: [
-              {
-                words: `Leave ${facts.name} off the backup.`,
-                changes: [{ path: ['choices', 'backup', 'circuits', id, 'moved'], value: false }],
-              },
-              { words: 'Or run it a neutral of its own.' },
-            ],
-          };
-    });
+      }),
+      {
+        about: abouts.backup('neutrals', 'Neutrals in island'),
+        state: 'meets',
+        title: `${plural(moved.length, 'moved circuit')}, each with its own neutral.`,
+        seen: 'job',
+      },
+    );
   },
 });

@@ -1,48 +1,51 @@
 import type { Mend } from '../../finding.ts';
+import type { Line } from '../../trunks/types.ts';
 import { abouts } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
-import { isWithin, type Judged, rule } from '../rule.ts';
-import { showWithin } from '../showWithin.ts';
+import { isWithin, rule } from '../rule.ts';
+import { against } from '../units.ts';
 
-/** Running: does the battery carry what is kept alive, line by line, with room to spare? */
+/** Backup running: does what stays on leave the battery its room, on each line? Mended by shedding the least that is enough. */
 export const backupRunning = rule({
   id: 'backup-running',
   sheet: '06',
-  stops: false,
-  question: 'Does the battery carry what is kept alive?',
-  judge(context, limit) {
-    return context.backup.byLine.map((line): Judged => {
-      const limitVA = limit.value * line.ratedVA;
-      const shown = showWithin(line.runningVA / 1000, limitVA / 1000, 'at most', 2);
+  stops: true,
+  question: 'Can the battery carry all that stays on?',
+  judge: (context, limit) =>
+    context.backup.byLine.map(({ line, runningVA, limitVA, working }) => {
+      const { shown, ...measured } = against(runningVA, 'at most', limitVA, 'VA');
+      const meets = isWithin(runningVA, limitVA, 'at most');
       return {
-        about: abouts.backup(line.line, `Backup on ${line.line}`),
-        title: `Backup on ${line.line} runs ${shown.value} kVA. ${shown.limit} kVA is the most.`,
-        detail: `${Math.round(100 * limit.value)} % of the battery’s ${(line.ratedVA / 1000).toFixed(1)} kVA.`,
-        value: line.runningVA / 1000,
-        limit: limitVA / 1000,
-        unit: 'kVA',
-        sense: 'at most',
-        working: line.working,
-        // above the rating itself the battery lets go: that is no matter of practice
-        ...(line.runningVA > line.ratedVA ? { seen: 'equipment sheet' as const } : {}),
-        mends: [leaveOut(context, line.line, line.runningVA, limitVA)],
+        about: abouts.backup(line, `Backup, ${line}`),
+        ...measured,
+        title: `${shown.value} stay on on ${line}. The battery carries ${shown.limit} of it for hours.`,
+        detail: `${Math.round(100 * limit.value)} % of its rating.`,
+        working,
+        // more than the rating itself is no matter of practice
+        ...(limit.value > 0 && runningVA > limitVA / limit.value ? { seen: 'equipment sheet' as const } : {}),
+        mends: meets ? [] : shedMends(context, line, runningVA - limitVA),
       };
-    });
-  },
+    }),
 });
 
-/** The smallest circuit that brings the line inside when it is left off the backup. */
-function leaveOut({ backup }: CheckContext, line: string, runningVA: number, limitVA: number): Mend {
-  const circuit = backup.circuits
-    .filter((each) => each.moved && !each.shed && each.lines.some((own) => own === line))
-    .map((each) => ({ ...each, leftVA: runningVA - each.runW / each.lines.length }))
-    .filter((each) => isWithin(each.leftVA, limitVA, 'at most'))
-    .sort((a, b) => b.leftVA - a.leftVA)[0];
-  return circuit === undefined
-    ? { words: 'Leave two circuits off the backup, or take a larger battery.' }
-    : {
-        words: `Leave ${circuit.name} off the backup.`,
-        value: circuit.leftVA / 1000,
-        changes: [{ path: ['choices', 'backup', 'circuits', circuit.id, 'moved'], value: false }],
-      };
+/** The smallest circuit that alone brings the line inside, taking first those that need not stay on. */
+function shedMends({ backup, facts }: CheckContext, line: Line, overVA: number): readonly Mend[] {
+  const onLine = backup.circuits
+    .filter(({ fed, shed, lines }) => fed && !shed && lines.includes(line))
+    .map((circuit) => ({
+      ...circuit,
+      va: circuit.runW / circuit.lines.length,
+      must: facts.loads.circuits[circuit.id]?.wanted === 'must stay on',
+    }))
+    .sort((a, b) => Number(a.must) - Number(b.must) || a.va - b.va);
+  const enough = onLine.find(({ va }) => va >= overVA);
+  if (enough === undefined) return [{ words: 'No single circuit is enough: shed several, or take a larger battery.' }];
+  const runningVA = onLine.reduce((sum, { va }) => sum + va, 0);
+  return [
+    {
+      words: `Shed ${enough.name} when the grid is gone.`,
+      value: runningVA - enough.va,
+      changes: [{ path: ['choices', 'backup', 'circuits', enough.id, 'shed'], value: true }],
+    },
+  ];
 }

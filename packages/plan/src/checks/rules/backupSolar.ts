@@ -1,58 +1,72 @@
 import { sheetOf } from '../../equipment.ts';
 import type { Mend } from '../../finding.ts';
-import { worked } from '../../working.ts';
-import { abouts, trunkName } from '../abouts.ts';
+import { abouts } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { isWithin, rule } from '../rule.ts';
-import { showWithin } from '../showWithin.ts';
+import { against } from '../units.ts';
 
-/** Solar on the backed-up side: little enough for the battery to hold back? Σ S_solar ÷ S_battery. */
+/**
+ * Backup solar: is the solar on the backed-up side small enough for the battery to hold back when it is full?
+ *
+ * The smaller of the region's share and what the battery's own sheet says.
+ */
 export const backupSolar = rule({
   id: 'backup-solar',
   sheet: '06',
-  stops: false,
-  question: 'Can the battery hold back the sun in an island?',
-  judge(context, limit) {
-    const { backup, choices } = context;
-    if (!backup.present || backup.solarShare === undefined || backup.solarOnBackupVA === 0) return [];
-    const sheets = Object.values(choices.batteries).map((battery) =>
-      sheetOf(choices.equipment, battery.sheet, 'battery'),
-    );
-    const bySheet = sheets.flatMap((sheet) => (sheet.solarShareMax === undefined ? [] : [sheet.solarShareMax]));
-    const most = bySheet.length > 0 ? Math.min(...bySheet) : limit.value;
-    const ratedVA = backup.solarOnBackupVA / backup.solarShare;
-    const shown = showWithin(backup.solarShare, most, 'at most', 2);
+  stops: true,
+  question: 'Can the battery hold back the solar on its side when it is full?',
+  judge: (context, limit) => {
+    const { solarShare, solarOnBackupVA } = context.backup;
+    if (solarShare === undefined) return [];
+    const sheetShare = Math.min(...batterySheets(context).map(({ solarShareMax }) => solarShareMax ?? Infinity));
+    const bySheet = sheetShare < limit.value;
+    const { shown, ...measured } = against(solarShare, 'at most', bySheet ? sheetShare : limit.value, '');
+    const meets = isWithin(solarShare, measured.limit, 'at most');
     return [
       {
-        about: abouts.backup('solar', 'Solar on the backed-up side'),
-        title: `Solar in an island is ${shown.value} times the battery. ${shown.limit} times is the most.`,
-        value: backup.solarShare,
-        limit: most,
-        unit: '',
-        sense: 'at most',
-        seen: bySheet.length > 0 ? 'equipment sheet' : limit.seen,
-        working: worked('Solar over battery', backup.solarShare, '', 'Σ S_solar ÷ S_battery', limit.clause, [
-          { name: 'solar on the backed-up side', value: backup.solarOnBackupVA, unit: 'VA', source: 'unit sheets' },
-          { name: 'battery', value: ratedVA, unit: 'VA', source: 'battery sheet' },
-        ]),
-        mends: [trunkOff(context, ratedVA, most)],
+        about: abouts.backup('solar', 'Solar in island'),
+        ...measured,
+        title: `${Math.round(solarOnBackupVA)} VA of solar stay on, ${shown.value} of the battery. ${shown.limit} is the most.`,
+        ...(bySheet
+          ? {
+              from: {
+                clause: 'battery sheet, solar it holds back',
+                document: 'data sheet',
+                seen: 'equipment sheet' as const,
+              },
+            }
+          : {}),
+        ...workingOf(context),
+        mends: meets ? [] : leaveOut(context, measured.limit),
       },
     ];
   },
 });
 
-/** The trunk whose move to the grid's side leaves most sun behind and is enough. */
-function trunkOff({ trunks, choices, backup }: CheckContext, ratedVA: number, most: number): Mend {
-  const trunk = trunks.trunks
-    .filter((each) => choices.backup?.trunks[each.id] === true)
-    .map((each) => ({ ...each, share: (backup.solarOnBackupVA - each.ratedVA) / ratedVA }))
-    .filter((each) => isWithin(each.share, most, 'at most'))
-    .sort((a, b) => b.share - a.share)[0];
-  return trunk === undefined
-    ? { words: 'Split a trunk, and leave part of it on the grid’s side.' }
-    : {
-        words: `Leave ${trunkName(trunk.name)} on the grid’s side.`,
-        value: trunk.share,
-        changes: [{ path: ['choices', 'backup', 'trunks', trunk.id], value: false }],
-      };
+function workingOf({ backup }: CheckContext) {
+  const working = backup.workings.find(({ name }) => name === 'Solar on the backed-up side');
+  return working === undefined ? {} : { working };
+}
+
+function batterySheets({ choices }: CheckContext) {
+  return Object.values(choices.batteries).map(({ sheet }) => sheetOf(choices.equipment, sheet, 'battery'));
+}
+
+/** The smallest trunk that is enough to leave out. */
+function leaveOut({ backup, trunks, choices }: CheckContext, most: number): readonly Mend[] {
+  const { solarShare = 0, solarOnBackupVA } = backup;
+  const batteryVA = solarOnBackupVA / solarShare;
+  const fit = trunks.trunks
+    .filter(({ id }) => choices.backup?.trunks[id] === true)
+    .map(({ id, name, ratedVA }) => ({ id, name, ratedVA, share: (solarOnBackupVA - ratedVA) / batteryVA }))
+    .filter(({ share }) => isWithin(share, most, 'at most'))
+    .sort((a, b) => a.ratedVA - b.ratedVA)[0];
+  if (fit === undefined) return [{ words: 'Leave more than one trunk out of the island, or take a larger battery.' }];
+  return [
+    {
+      words: `Leave ${fit.name} out of the island.`,
+      value: fit.share,
+      changes: [{ path: ['choices', 'backup', 'trunks', fit.id], value: false }],
+    },
+  ];
 }

@@ -1,72 +1,46 @@
 import type { MotorStart } from '../../backup/types.ts';
-import type { Mend } from '../../finding.ts';
-import { abouts } from '../abouts.ts';
 import { type Judged, rule } from '../rule.ts';
-import { showWithin } from '../showWithin.ts';
+import { against } from '../units.ts';
 
-const STATE = {
-  starts: 'meets',
-  'no start peak': 'meets',
-  'will not': 'fails',
-  ask: 'ask',
-  'plate missing': 'ask',
-} as const;
-/** What a soft starter leaves of a start: a third to a half by practice, the larger taken. */
-const SOFT_START = 0.5;
-
-/** Start: does every motor kept alive start on the battery with everything else running? */
+/**
+ * Backup start: does the battery start each motor while the rest runs?
+ *
+ * The backup stage weighs the start: what is left of the short-time rating against the locked-rotor current. Where it
+ * may go either way, or the plate gives nothing, the rule asks.
+ */
 export const backupStart = rule({
   id: 'backup-start',
   sheet: '06',
   stops: true,
-  question: 'Does every motor start on the battery?',
-  judge({ backup }, limit) {
-    return backup.starts.map((start): Judged => {
-      const about = abouts.circuit(start.circuitId, start.name);
-      const plate = `facts.loads.circuits.${start.circuitId}.motor.lockedRotorA`;
-      if (start.verdict === 'plate missing' || start.withRestVA === undefined) {
-        const state = STATE[start.verdict];
-        return {
-          about,
-          state,
-          title:
-            state === 'ask'
-              ? `${start.name}: what is its locked-rotor current?`
-              : `${start.name} starts without a peak.`,
-          needs: [plate],
-          working: start.working,
-        };
-      }
-      const limitVA = limit.value * start.availableVA;
-      const sense = 'at most' as const;
-      const shown = showWithin(start.withRestVA / 1000, limitVA / 1000, sense, 1);
-      const measured = { value: start.withRestVA / 1000, limit: limitVA / 1000, unit: 'kVA', sense };
-      const state = STATE[start.verdict];
-      return {
-        about,
-        state,
-        title: `${start.name} ${state === 'fails' ? 'will not start' : state === 'ask' ? 'may not start' : 'starts'} on the battery: ${shown.value} of ${shown.limit} kVA.`,
-        detail: 'Locked rotor on top of all that runs with it.',
-        ...measured,
-        needs: [plate],
-        working: start.working,
-        mends: mendsOf(start),
-      };
-    });
-  },
+  question: 'Does the battery start each motor while the rest runs?',
+  judge: ({ backup }, limit) => backup.starts.map((start) => judgeStart(start, limit.value)),
 });
 
-function mendsOf(start: MotorStart): readonly Mend[] {
-  const { startVA, withRestVA } = start;
-  const softVA =
-    startVA === undefined || withRestVA === undefined ? undefined : withRestVA - (1 - SOFT_START) * startVA;
-  return [
-    {
-      words: `Leave ${start.name} off the backup.`,
-      changes: [{ path: ['choices', 'backup', 'circuits', start.circuitId, 'moved'], value: false }],
-    },
-    ...(softVA !== undefined && softVA <= start.availableVA
-      ? [{ words: 'Fit a soft starter: half the start.', value: softVA / 1000 }]
-      : []),
-  ];
+function judgeStart(start: MotorStart, share: number): Judged {
+  const { circuitId, name, verdict, withRestVA, availableVA, working, mends } = start;
+  const about = { kind: 'circuit' as const, id: circuitId, name };
+  if (verdict === 'no start peak') return { about, state: 'meets', title: `${name} starts softly, without a peak.` };
+  if (verdict === 'plate missing' || withRestVA === undefined) {
+    return {
+      about,
+      state: 'ask',
+      title: `What does ${name} draw as it starts?`,
+      detail: 'Read the locked-rotor current, or code letter and power, off its plate.',
+      needs: [`facts.loads.circuits.${circuitId}.motor.lockedRotorA`],
+      working,
+    };
+  }
+  const { shown, ...measured } = against(withRestVA, 'at most', share * availableVA, 'VA');
+  const title = `${name} starts with ${shown.value}, the rest running. The battery gives ${shown.limit} for seconds.`;
+  const said = { about, ...measured, title, working, mends };
+  if (verdict === 'starts') return said;
+  if (verdict === 'ask') {
+    return {
+      ...said,
+      state: 'ask',
+      detail: 'It may start or stall. Try it on the battery before it is promised.',
+      needs: [`facts.loads.circuits.${circuitId}.motor.softStarter`],
+    };
+  }
+  return { ...said, state: 'fails' };
 }

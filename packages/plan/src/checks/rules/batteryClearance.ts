@@ -3,7 +3,6 @@ import type { Limit } from '../../rules/pack.ts';
 import type { RuleLimits } from '../../rules/ruleLimits.ts';
 import { worked } from '../../working.ts';
 import { abouts, capital } from '../abouts.ts';
-import type { CheckContext } from '../context.ts';
 import { failingOrNearest } from '../failingOrNearest.ts';
 import { gaps, type OnWall, type PlacedBattery, placedBatteries } from '../placedBatteries.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
@@ -143,14 +142,4 @@ function smallestMove(battery: PlacedBattery, at: OnWall, things: readonly Thing
       : {}),
     changes: [{ path: ['choices', 'batteries', battery.id, 'place', 'leftMm'], value: left }],
   };
-}
-
-/** For tests and drawings: is a battery clear of everything on its wall? */
-export function clearOfAll(context: Pick<CheckContext, 'choices' | 'facts'>, clear: Clear): boolean {
-  const batteries = placedBatteries(context);
-  return batteries.every(
-    (battery) =>
-      battery.place === undefined ||
-      thingsOf(battery, batteries, clear).every((thing) => isClear(battery.place?.at ?? thing.at, thing)),
-  );
 }

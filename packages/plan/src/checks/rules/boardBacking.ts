@@ -22,7 +22,7 @@ export const boardBacking = rule({
       ];
     }
     if (backing !== undefined && backing !== 'unknown') {
-      return [{ about, state: 'meets', title: `The ${board.name} is backed with ${backing}.` }];
+      return [{ about, state: 'meets', title: `The ${board.name} is backed with ${backing}.`, seen: 'job' }];
     }
     if (yearBuilt !== undefined && yearBuilt >= limit.value) {
       return [

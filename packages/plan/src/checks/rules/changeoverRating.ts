@@ -1,78 +1,40 @@
 import { sheetOf } from '../../equipment.ts';
-import { worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
 import { type Judged, rule } from '../rule.ts';
-import { showWithin } from '../showWithin.ts';
+import { against } from '../units.ts';
 
-/**
- * Changeover: does it suit the supply, keep enough lines, and carry what passes through it?
- *
- * A whole house passes its main. A part passes the larger of what runs on its fullest line and what the battery
- * gives to one line.
- */
+/** Changeover rating: does the changeover carry what passes through it, and keep the lines it has to? */
 export const changeoverRating = rule({
   id: 'changeover-rating',
   sheet: '06',
   stops: true,
   question: 'Does the changeover carry what passes through it?',
-  judge({ choices, facts, backup, board }, limit): Judged[] {
-    const choice = choices.backup;
-    if (choice === undefined) return [];
-    const about = abouts.backup('changeover', 'Changeover');
-    const sheet = sheetOf(choices.equipment, choice.changeoverSheet, 'changeover');
-    if (sheet.supply !== facts.supply.system) {
-      return [
-        {
-          about,
-          state: 'fails',
-          title: `${sheet.name} is made for a ${sheet.supply} supply. This one is ${facts.supply.system}.`,
-          mends: [{ words: `Choose a changeover for a ${facts.supply.system} supply.` }],
-          seen: 'equipment sheet',
-        },
-      ];
-    }
-    if (choice.lines.length > sheet.backupLines) {
-      return [
-        {
-          about,
-          state: 'fails',
-          title: `${sheet.name} keeps ${sheet.backupLines} lines. ${choice.lines.length} are asked of it.`,
-          mends: [{ words: 'Keep fewer lines, or choose another changeover.' }],
-          seen: 'equipment sheet',
-        },
-      ];
-    }
-    const runningA = Math.max(0, ...backup.byLine.map((line) => line.runningVA / facts.supply.nominalV));
-    const batteryA = Math.max(
-      0,
-      ...board.circuits.filter((circuit) => circuit.kind === 'battery').map((circuit) => circuit.designA),
-    );
-    const mainA = facts.board.mainSwitchA ?? facts.supply.serviceA;
-    const needA = choice.scope === 'whole' ? mainA : Math.max(runningA, batteryA);
-    const shown = showWithin(sheet.ratedA, needA, 'at least', 0);
+  judge({ backup, choices, facts }): Judged[] {
+    if (choices.backup === undefined) return [];
+    const sheet = sheetOf(choices.equipment, choices.backup.changeoverSheet, 'changeover');
+    const { lines } = choices.backup;
+    const suits = sheet.supply === facts.supply.system && sheet.backupLines >= lines.length;
+    const supply: Judged = {
+      about: abouts.backup('changeover-lines', 'Changeover, lines'),
+      state: suits ? 'meets' : 'fails',
+      title: suits
+        ? `${sheet.name} keeps ${lines.join(', ')} of a ${facts.supply.system} supply.`
+        : `${sheet.name} is for ${sheet.supply}, ${sheet.backupLines} kept. Wanted: ${facts.supply.system}, ${lines.length} kept.`,
+      mends: [{ words: 'Choose a changeover for this supply and these lines.' }],
+      seen: 'equipment sheet',
+    };
+    if (backup.changeoverNeedA === undefined) return [supply];
+    const { shown, ...measured } = against(backup.changeoverNeedA, 'at most', sheet.ratedA, 'A');
+    const working = backup.workings.find(({ name }) => name.startsWith('Through the changeover'));
     return [
       {
-        about,
-        title: `${sheet.name} carries ${shown.value} A. ${shown.limit} A pass through it.`,
-        value: sheet.ratedA,
-        limit: needA,
-        unit: 'A',
-        sense: 'at least',
-        working: worked(
-          'Passes through the changeover',
-          needA,
-          'A',
-          choice.scope === 'whole' ? 'the main of the house' : 'the larger of loads and battery, on one line',
-          limit.clause,
-          choice.scope === 'whole'
-            ? [{ name: 'main', value: mainA, unit: 'A', source: 'survey' }]
-            : [
-                { name: 'loads', value: runningA, unit: 'A', source: 'survey' },
-                { name: 'battery', value: batteryA, unit: 'A', source: 'battery sheet' },
-              ],
-        ),
-        mends: [{ words: 'Choose a larger changeover, or back up a part.' }],
+        about: abouts.backup('changeover', 'Changeover'),
+        ...measured,
+        title: `Up to ${shown.value} pass through ${sheet.name}. It is made for ${shown.limit}.`,
+        ...(working === undefined ? {} : { working }),
+        mends: [{ words: 'Choose a larger changeover, or move less.' }],
       },
+      supply,
     ];
   },
 });

@@ -1,47 +1,72 @@
 import type { Rail } from '../../array/types.ts';
+import { sheetOf } from '../../equipment.ts';
 import type { Change } from '../../finding.ts';
+import { plural } from '../abouts.ts';
+import type { CheckContext } from '../context.ts';
 import { failingOrNearest } from '../failingOrNearest.ts';
 import { type Judged, rule } from '../rule.ts';
 import { signed } from '../showWithin.ts';
 
-/** Clamp zone: does every rail meet the frames where the module sheet allows clamps? */
+/**
+ * Clamp zone: does every rail meet the frames where the module sheet allows clamps?
+ *
+ * A sheet gives its zone for the long side. A row that lies the other way asks once for each module, and a licensed
+ * person's word answers.
+ */
 export const clampZone = rule({
   id: 'clamp-zone',
   sheet: '03',
   stops: true,
   question: 'Do the rails meet the frames inside the clamp zone?',
-  judge({ array }) {
-    return failingOrNearest(
-      array.rails.map((rail): Judged => {
-        const about = { kind: 'rail' as const, id: rail.id, name: rail.name };
-        const [low, high] = rail.zoneMm;
-        const at = rail.fromModuleEdgeMm;
-        if (!rail.zoneKnown) {
-          return {
-            about,
-            state: 'ask',
-            title: `${rail.name}: may clamps sit on the short side?`,
-            detail: 'The module sheet gives a zone for its long side only.',
-            needs: [`choices.rows.${rail.rowId}.orientation`],
-          };
-        }
-        const above = at - low > high - at;
-        const value = at;
-        const limit = above ? high : low;
-        return {
-          about,
-          title: `${rail.name} crosses ${signed(at, 0)} mm from the lower edge. The zone is ${signed(low, 0)} to ${signed(high, 0)} mm.`,
-          value,
-          limit,
-          unit: 'mm',
-          sense: above ? 'at most' : 'at least',
-          state: rail.inZone ? 'meets' : 'fails',
-          mends: [middleOfZones(array.rails, rail)],
-        };
-      }),
-    );
+  judge(context, limit) {
+    const { array } = context;
+    const known = array.rails.filter((rail) => rail.zoneKnown);
+    const unknown = array.rails.filter((rail) => !rail.zoneKnown);
+    return [
+      ...askOfSheets(context, unknown, limit.document),
+      ...failingOrNearest(known.map((rail) => judgeRail(rail, array.rails))),
+    ];
   },
 });
+
+function judgeRail(rail: Rail, rails: readonly Rail[]): Judged {
+  const [low, high] = rail.zoneMm;
+  const at = rail.fromModuleEdgeMm;
+  const above = at - low > high - at;
+  return {
+    about: { kind: 'rail', id: rail.id, name: rail.name },
+    title: `${rail.name} crosses ${signed(at, 0)} mm from the lower edge. The zone is ${signed(low, 0)} to ${signed(high, 0)} mm.`,
+    value: at,
+    limit: above ? high : low,
+    unit: 'mm',
+    sense: above ? 'at most' : 'at least',
+    state: rail.inZone ? 'meets' : 'fails',
+    mends: [middleOfZones(rails, rail)],
+  };
+}
+
+function askOfSheets(context: CheckContext, rails: readonly Rail[], document: string): readonly Judged[] {
+  const { choices, confirmed } = context;
+  const sheets = new Map<string, string[]>();
+  for (const rail of rails) {
+    const id = choices.rows[rail.rowId]?.moduleSheet;
+    if (id !== undefined) sheets.set(id, [...(sheets.get(id) ?? []), rail.name]);
+  }
+  return [...sheets].map(([id, names]): Judged => {
+    const { name } = sheetOf(choices.equipment, id, 'module');
+    const about = { kind: 'module' as const, id, name };
+    if (confirmed('clamp-zone', document)) {
+      return { about, state: 'meets', title: `${name}: clamps on the short side, by a licensed person’s word.` };
+    }
+    return {
+      about,
+      state: 'ask',
+      title: `${name}: may clamps sit on the short side?`,
+      detail: `Its sheet gives a zone for the long side only. ${plural(names.length, 'rail waits', 'rails wait')} for it.`,
+      needs: ['choices.confirmations'],
+    };
+  });
+}
 
 function middleOfZones(rails: readonly Rail[], rail: Rail) {
   const pair = rails.filter((each) => each.rowId === rail.rowId).sort((a, b) => a.v - b.v);

@@ -1,6 +1,6 @@
 import { linesOf } from '../../supply.ts';
 import { given } from '../../working.ts';
-import { abouts } from '../abouts.ts';
+import { abouts, withArticle } from '../abouts.ts';
 import { type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
 
@@ -40,7 +40,7 @@ export const exportLimit = rule({
         : [
             {
               id: 'export-line',
-              where: ` on a ${pack.words.line}`,
+              where: ` on ${withArticle(pack.words.line)}`,
               limitVA: perLine,
               fullVA: Math.max(...lines.map((line) => trunks.lineVA[line])),
               at: 'facts.network.exportLimitVAPerLine',

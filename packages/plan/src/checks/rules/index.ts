@@ -1,5 +1,6 @@
 import type { AnyRule } from '../runRules.ts';
 import { asbestos } from './asbestos.ts';
+import { backupLines } from './backupLines.ts';
 import { backupNeutral } from './backupNeutral.ts';
 import { backupResidualDevice } from './backupResidualDevice.ts';
 import { backupRunning } from './backupRunning.ts';
@@ -33,6 +34,7 @@ import { gapUnder } from './gapUnder.ts';
 import { hotVoltage } from './hotVoltage.ts';
 import { islandEarthing } from './islandEarthing.ts';
 import { labels } from './labels.ts';
+import { leftDark } from './leftDark.ts';
 import { lineDifference } from './lineDifference.ts';
 import { lowVoltageDc } from './lowVoltageDc.ts';
 import { moduleOverlap } from './moduleOverlap.ts';
@@ -107,6 +109,8 @@ export const rules: readonly AnyRule[] = [
   backupRunning,
   backupStart,
   backupSolar,
+  backupLines,
+  leftDark,
   backupResidualDevice,
   backupNeutral,
   islandEarthing,

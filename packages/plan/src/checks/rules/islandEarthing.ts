@@ -1,87 +1,81 @@
 import { sheetOf, sheetsOfKind } from '../../equipment.ts';
 import type { Mend } from '../../finding.ts';
+import type { IslandNeutral } from '../../rules/ruleLimits.ts';
 import { abouts } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { type Judged, rule } from '../rule.ts';
 
-/**
- * Earth in an island: is the neutral earthed the way the region wants it?
- *
- * One region keeps the grid's neutral through; one wants a relay that bonds neutral to earth, and an electrode of
- * the house's own; one keeps the bond at the service.
- */
+const WANTED: Readonly<Record<IslandNeutral, string>> = {
+  'grid neutral stays': 'The grid’s neutral and its earth link stay through here.',
+  'bond relay and own electrode': 'An island makes its own earth here: a bond relay and an electrode.',
+  'bond stays at the service': 'The bond stays at the service here.',
+};
+
+/** Island earthing: does the neutral come to earth in island the way the region wants, and only once? */
 export const islandEarthing = rule({
   id: 'island-earthing',
   sheet: '06',
   stops: true,
-  question: 'Is the neutral earthed in an island?',
-  judge(context, limit): Judged[] {
-    const { choices, facts, pack } = context;
-    if (choices.backup === undefined) return [];
-    const about = abouts.backup('earth', 'Earth in an island');
-    const changeover = sheetOf(choices.equipment, choices.backup.changeoverSheet, 'changeover');
-    const wantsRelay = limit.value === 'bond relay and own electrode';
+  question: 'Does the neutral come to earth in island the way the region wants?',
+  judge(context, { value: wanted }): Judged[] {
+    const { choices, facts } = context;
+    const { backup } = choices;
+    if (backup === undefined) return [];
+    const about = abouts.backup('earthing', 'Earth in island');
+    const changeover = sheetOf(choices.equipment, backup.changeoverSheet, 'changeover');
+    const wantsRelay = wanted === 'bond relay and own electrode';
     if (changeover.bondRelay !== wantsRelay) {
       return [
         {
           about,
           state: 'fails',
-          title: wantsRelay
-            ? `${changeover.name} joins no neutral to ${pack.words.earth} in an island.`
-            : `${changeover.name} switches a bond in an island. Here the ${limit.value}.`,
-          detail: wantsRelay
-            ? 'Without it every residual device is blind with the grid gone.'
-            : 'Two bonds put current in the earth.',
+          title: `${changeover.name} ${changeover.bondRelay ? 'joins neutral and earth' : 'has no bond relay'} in island. ${WANTED[wanted]}`,
           mends: [otherChangeover(context, wantsRelay)],
         },
       ];
     }
-    if (!wantsRelay) {
-      return [{ about, state: 'meets', title: `In an island the ${limit.value}.` }];
-    }
-    const electrode = choices.backup.electrode ?? facts.board.electrode;
+    if (!wantsRelay)
+      return [{ about, state: 'meets', title: `${changeover.name} leaves the neutral alone. ${WANTED[wanted]}` }];
+
+    const electrode = backup.electrode ?? facts.board.electrode;
     if (electrode === undefined) {
       return [
         {
           about,
           state: 'ask',
-          title: 'Has the house an electrode of its own?',
-          detail: 'An island may not rely on the distributor’s earth.',
+          title: `${changeover.name} has its bond relay. Is there an earth electrode of the house’s own?`,
           needs: ['facts.board.electrode'],
         },
       ];
     }
-    return electrode
-      ? [{ about, state: 'meets', title: 'In an island a relay bonds the neutral to the house’s own electrode.' }]
-      : [
-          {
-            about,
-            state: 'fails',
-            title: 'The house has no electrode of its own. An island may not rely on the distributor’s earth.',
-            mends: [
-              {
-                words: 'Drive an electrode and test it.',
-                changes: [{ path: ['choices', 'backup', 'electrode'], value: true }],
-              },
-            ],
-          },
-        ];
+    if (!electrode) {
+      return [
+        {
+          about,
+          state: 'fails',
+          title: `${changeover.name} bonds to an earth that goes with the grid: no electrode is there or chosen.`,
+          mends: [
+            { words: 'Drive an electrode.', changes: [{ path: ['choices', 'backup', 'electrode'], value: true }] },
+          ],
+        },
+      ];
+    }
+    return [{ about, state: 'meets', title: `${changeover.name} has its bond relay, and the house its electrode.` }];
   },
 });
 
-function otherChangeover({ choices, facts }: CheckContext, bondRelay: boolean): Mend {
-  const lines = choices.backup?.lines.length ?? 1;
-  const other = sheetsOfKind(choices.equipment, 'changeover').find(
-    ({ sheet }) => sheet.bondRelay === bondRelay && sheet.supply === facts.supply.system && sheet.backupLines >= lines,
+function otherChangeover({ choices, facts }: CheckContext, wantsRelay: boolean): Mend {
+  const fit = sheetsOfKind(choices.equipment, 'changeover').find(
+    ({ sheet }) =>
+      sheet.bondRelay === wantsRelay &&
+      sheet.supply === facts.supply.system &&
+      sheet.backupLines >= (choices.backup?.lines.length ?? 1),
   );
-  return other === undefined
-    ? {
-        words: bondRelay
-          ? 'Choose a changeover with a bond relay.'
-          : 'Choose a changeover that leaves the neutral through.',
-      }
-    : {
-        words: `Choose ${other.sheet.name}.`,
-        changes: [{ path: ['choices', 'backup', 'changeoverSheet'], value: other.id }],
-      };
+  if (fit === undefined) {
+    return { words: `Choose a changeover ${wantsRelay ? 'with' : 'without'} a bond relay.` };
+  }
+  return {
+    words: `Use ${fit.sheet.name}.`,
+    changes: [{ path: ['choices', 'backup', 'changeoverSheet'], value: fit.id }],
+  };
 }

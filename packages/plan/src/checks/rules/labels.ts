@@ -1,45 +1,47 @@
 import type { LabelText } from '../../rules/pack.ts';
-import { abouts, plural } from '../abouts.ts';
+import { plural } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
+import { eachOrAll } from '../eachOrAll.ts';
 import { type Judged, rule } from '../rule.ts';
 
-/** Does this design need a label? */
-export function isLabelNeeded({ choices }: Pick<CheckContext, 'choices'>, when: LabelText['when']): boolean {
-  const solar = Object.keys(choices.trunks).length > 0;
-  const battery = Object.keys(choices.batteries).length > 0;
-  if (when === 'battery') return battery;
-  if (when === 'backup') return choices.backup !== undefined;
-  if (when === 'per trunk') return solar;
-  return solar || battery;
-}
-
-/** Labels: is every label the design needs on the list? One is struck off by hand only. */
+/** Labels: is every label printed that the design needs? */
 export const labels = rule({
   id: 'labels',
   sheet: '12',
   stops: false,
-  question: 'Is every label the design needs on the list?',
-  judge(context): Judged[] {
-    const needed = context.pack.labels.filter((label) => isLabelNeeded(context, label.when));
-    const struck = needed.filter((label) => context.choices.labels[label.id] === false);
-    if (needed.length === 0) return [];
-    if (struck.length === 0) {
-      return [
-        {
-          about: { kind: 'document', id: 'labels', name: 'Labels' },
-          state: 'meets',
-          title: `${plural(needed.length, 'label')} on the list.`,
-          // as sure as the least sure of its clauses
-          ...(needed.some((label) => label.seen === 'memory') ? { seen: 'memory' as const } : {}),
-        },
-      ];
-    }
-    return struck.map((label) => ({
-      about: { ...abouts.job(`label-${label.id}`, label.text), kind: 'document' },
-      state: 'fails',
-      title: `A label is struck off: ${label.text}.`,
-      detail: `${label.clause}. Where: ${label.where}.`,
-      mends: [{ words: 'Put it back on the list.', changes: [{ path: ['choices', 'labels', label.id], value: true }] }],
-    }));
+  question: 'Is every label printed that the design needs?',
+  judge(context) {
+    const needed = context.pack.labels.filter((label) => isNeeded(label, context));
+    return eachOrAll(
+      needed.map(({ id, text, where, clause, document, seen }): Judged => {
+        const about = { kind: 'document' as const, id: `label-${id}`, name: text };
+        if (context.choices.labels[id] !== false) return { about, state: 'meets', title: `“${text}” is printed.` };
+        return {
+          about,
+          state: 'fails',
+          title: `“${text}” is left out. It belongs ${where}.`,
+          from: { clause, document, seen },
+          mends: [{ words: 'Print it.', changes: [{ path: ['choices', 'labels', id], value: true }] }],
+        };
+      }),
+      {
+        about: { kind: 'document', id: 'labels', name: 'Labels' },
+        state: 'meets',
+        title: `${plural(needed.length, 'text')} for labels, all printed.`,
+      },
+    );
   },
 });
+
+function isNeeded({ when }: LabelText, { choices }: CheckContext): boolean {
+  const batteries = Object.keys(choices.batteries).length;
+  const trunks = Object.keys(choices.trunks).length;
+  const needed: Readonly<Record<LabelText['when'], boolean>> = {
+    always: true,
+    battery: batteries > 0,
+    backup: choices.backup !== undefined,
+    'per source': batteries + trunks > 0,
+    'per trunk': trunks > 0,
+  };
+  return needed[when];
+}

@@ -1,6 +1,6 @@
 import type { Finding } from '../../finding.ts';
 import { linesOf } from '../../supply.ts';
-import { abouts, plural } from '../abouts.ts';
+import { abouts, plural, withArticle } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
@@ -40,7 +40,7 @@ export const networkThreshold = rule({
       const above = !isWithin(value, most, 'at most');
       return {
         about: abouts.network(id, words),
-        title: `${words}: ${shown.value} ${unitWord} on a ${pack.words.line}. ${shown.limit} ${unitWord} is the edge: ${above ? limit.value.above : limit.value.below}.`,
+        title: `${words}: ${shown.value} ${unitWord} on ${withArticle(pack.words.line)}. ${shown.limit} ${unitWord} is the edge: ${above ? limit.value.above : limit.value.below}.`,
         ...(limit.note === undefined ? {} : { detail: limit.note }),
         value: value / scale,
         limit: most / scale,
@@ -51,7 +51,11 @@ export const networkThreshold = rule({
         mends: [
           { words: `Apply to the ${pack.words.network} and wait for the answer.` },
           ...(unit === 'A' && id === 'solar' && unitA > 0
-            ? [{ words: `Or stay at ${plural(Math.floor(most / unitA + 1e-9), 'unit')} on a ${pack.words.line}.` }]
+            ? [
+                {
+                  words: `Or stay at ${plural(Math.floor(most / unitA + 1e-9), 'unit')} on ${withArticle(pack.words.line)}.`,
+                },
+              ]
             : []),
         ],
       };

@@ -1,7 +1,8 @@
+import type { PlaneFacts } from '@eaveline/job';
+import type { Rail } from '../../array/types.ts';
 import { abouts } from '../abouts.ts';
-import type { CheckContext } from '../context.ts';
+import { planesInUse } from '../planesInUse.ts';
 import { type Judged, rule } from '../rule.ts';
-import { planesUsed } from './roofMeasures.ts';
 
 /** Rafters: does every foot stand on a rafter that somebody found? */
 export const rafters = rule({
@@ -9,12 +10,10 @@ export const rafters = rule({
   question: 'Does every foot stand on a known rafter?',
   sheet: '03',
   stops: true,
-  judge: (context) => planesUsed(context).map((id) => judgePlane(context, id)),
+  judge: (context) => planesInUse(context).map(({ id, facts }) => judgePlane(id, facts, context.array.rails)),
 });
 
-function judgePlane({ facts, array }: CheckContext, id: string): Judged {
-  const plane = facts.roof.planes[id];
-  if (plane === undefined) throw new Error(`plane '${id}' is not in the job`);
+function judgePlane(id: string, plane: PlaneFacts, all: readonly Rail[]): Judged {
   const about = abouts.plane(id, plane.name);
   const at = `facts.roof.planes.${id}.rafters`;
   const { firstMm, spacingMm } = plane.rafters;
@@ -29,9 +28,11 @@ function judgePlane({ facts, array }: CheckContext, id: string): Judged {
       title: `${plane.name}: where are the rafters? Its feet are drawn at nominal places.`,
       detail: needs.length === 2 ? 'First rafter and spacing were not taken.' : `Not taken: ${wordsOf(needs)}.`,
       needs,
+      // a foot in no rafter is no matter of practice
+      seen: 'job',
     };
   }
-  const rails = array.rails.filter(({ planeId }) => planeId === id);
+  const rails = all.filter(({ planeId }) => planeId === id);
   const adrift = rails.filter(({ onRafters, feet }) => !onRafters || feet.some(({ rafter }) => rafter === undefined));
   if (adrift.length > 0) {
     return {
@@ -39,6 +40,7 @@ function judgePlane({ facts, array }: CheckContext, id: string): Judged {
       state: 'fails',
       title: `${plane.name}: ${adrift.map(({ name }) => name).join(', ')} find no rafters to stand on.`,
       mends: [{ words: 'Move the rows over rafters, or put blocking between them.' }],
+      seen: 'job',
     };
   }
   const feet = rails.reduce((sum, rail) => sum + rail.feet.length, 0);

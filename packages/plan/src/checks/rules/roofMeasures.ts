@@ -1,6 +1,7 @@
+import type { PlaneFacts } from '@eaveline/job';
 import { given, worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
-import type { CheckContext } from '../context.ts';
+import { planesInUse } from '../planesInUse.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
 import { against, shown as figure } from '../units.ts';
 
@@ -16,18 +17,10 @@ export const roofMeasures = rule({
   question: 'Do two measures of each slope agree?',
   sheet: '02',
   stops: true,
-  judge: (context, limit) => planesUsed(context).map((id) => judgePlane(context, id, limit.value)),
+  judge: (context, limit) => planesInUse(context).map(({ id, facts }) => judgePlane(id, facts, limit.value)),
 });
 
-/** Ids of the planes that carry modules, in the order of the roof. */
-export function planesUsed({ roof, array }: Pick<CheckContext, 'roof' | 'array'>): readonly string[] {
-  const used = new Set(array.modules.map(({ planeId }) => planeId));
-  return roof.planes.filter(({ id }) => used.has(id)).map(({ id }) => id);
-}
-
-function judgePlane({ facts }: CheckContext, id: string, limitShare: number): Judged {
-  const plane = facts.roof.planes[id];
-  if (plane === undefined) throw new Error(`plane '${id}' is not in the job`);
+function judgePlane(id: string, plane: PlaneFacts, limitShare: number): Judged {
   const about = abouts.plane(id, plane.name);
   const at = `facts.roof.planes.${id}`;
   if (plane.planWidthM === undefined) {

@@ -1,6 +1,6 @@
 import type { PlacedModule } from '../../array/types.ts';
 import { insideByM, leftOf } from '../../roof/clipConvex.ts';
-import type { RoofEdge, RoofPlane } from '../../roof/types.ts';
+import type { RoofEdge } from '../../roof/types.ts';
 import { given, worked } from '../../working.ts';
 import type { CheckContext } from '../context.ts';
 import { edgeLimit } from '../edgeLimit.ts';
@@ -31,15 +31,15 @@ export const setbacks = rule({
   judge: (context) =>
     context.roof.planes.flatMap((plane) => {
       const modules = context.array.modules.filter(({ planeId }) => planeId === plane.id);
-      return modules.length === 0 ? [] : plane.edges.map((edge) => judgeEdge(context, plane, edge, modules));
+      return modules.length === 0 ? [] : plane.edges.map((edge) => judgeEdge(context, edge, modules));
     }),
 });
 
-function judgeEdge(context: CheckContext, plane: RoofPlane, edge: RoofEdge, modules: readonly PlacedModule[]): Judged {
+function judgeEdge(context: CheckContext, edge: RoofEdge, modules: readonly PlacedModule[]): Judged {
   const line = leftOf(edge.from, edge.to);
   const roomM = (module: PlacedModule) => Math.min(...module.corners.map((at) => insideByM(line, at)));
   const nearest = modules.reduce((near, one) => (roomM(one) < roomM(near) ? one : near));
-  const { limitM, from } = edgeLimit(context, plane, edge.side);
+  const { limitM, from } = edgeLimit(context, edge.side);
   const { shown, ...measured } = against(1000 * roomM(nearest), 'at least', 1000 * limitM, 'mm');
   const over = measured.value < 0;
   const name = NAMES[edge.kind];

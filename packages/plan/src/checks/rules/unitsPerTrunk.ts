@@ -1,6 +1,6 @@
 import { sheetOf } from '../../equipment.ts';
 import { worked } from '../../working.ts';
-import { abouts, countWord, plural, trunkName } from '../abouts.ts';
+import { abouts, plural, trunkName } from '../abouts.ts';
 import { breakerCarriesA } from '../breakerCarriesA.ts';
 import { type Judged, rule } from '../rule.ts';
 
@@ -40,7 +40,7 @@ export const unitsPerTrunk = rule({
       return [
         {
           about: abouts.trunk(trunk.id, trunk.name),
-          title: `${trunkName(trunk.name)} has ${plural(trunk.unitCount, 'unit')}. ${bound.by.replace(/^./, (c) => c.toUpperCase())} carries ${countWord(bound.most)}.`,
+          title: `${trunkName(trunk.name)} has ${plural(trunk.unitCount, 'unit')}. ${bound.by.replace(/^./, (c) => c.toUpperCase())} carries ${bound.most}.`,
           value: trunk.unitCount,
           limit: bound.most,
           unit: 'units',

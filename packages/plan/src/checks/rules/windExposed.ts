@@ -1,4 +1,5 @@
 import { abouts } from '../abouts.ts';
+import { BEGUN } from '../begun.ts';
 import { rule } from '../rule.ts';
 
 /** Wind exposed: is it known whether a hill, lee zone or coast raises the wind, and who answers for it? */
@@ -7,7 +8,7 @@ export const windExposed = rule({
   question: 'Is the site free of hills, lee zones and coasts that raise the wind?',
   sheet: '01',
   stops: true,
-  judge: ({ facts, signed }) => {
+  judge: ({ facts, signed, state }) => {
     const about = abouts.site();
     const { exposed } = facts.site.wind;
     if (exposed === undefined) {
@@ -20,7 +21,11 @@ export const windExposed = rule({
         },
       ];
     }
-    if (!exposed) return [{ about, state: 'meets', title: 'No hill, lee zone or coast raises the wind here.' }];
+    if (!exposed) {
+      return [
+        { about, state: 'meets', title: 'No hill, lee zone or coast raises the wind here.', seen: 'job' as const },
+      ];
+    }
     if (signed.includes(WIND_ENGINEER)) {
       return [
         {
@@ -34,7 +39,8 @@ export const windExposed = rule({
     return [
       {
         about,
-        state: 'ask',
+        // once work has begun there is nothing left to ask
+        state: BEGUN.includes(state) ? ('fails' as const) : ('ask' as const),
         title: 'The site is exposed. An engineer settles the wind.',
         detail: 'The figures of the fixings hold for open and level ground only.',
         needs: [`records.signatures, ${WIND_ENGINEER}`],
