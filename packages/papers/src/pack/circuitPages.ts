@@ -110,7 +110,7 @@ function circuitParts(pack: Pack, circuit: SourceCircuit): Part[] {
     ...(trunk === undefined ? [] : [riseLedger(pack, trunk), gap(2)]),
     ...(circuit.loop === undefined
       ? [paragraph('Loop not worked out: the loop of the supply is not known.', { ink: 'quiet' })]
-      : [workingPart(circuit.loop.working)]),
+      : [workingPart(circuit.loop.working, 2)]),
     gap(2),
   ];
 }

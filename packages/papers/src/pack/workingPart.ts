@@ -9,27 +9,33 @@ const ROW = 4.6;
 const CAP = 2.5;
 const SMALL = 2.1;
 const STEP = 4;
-/** Deeper than this the inputs are left to the sheet on screen, and the page says so. */
-const DEEPEST = 5;
 
 /**
  * A working as a tree: what and how much on one line, below it quietly the formula and the source, then what it was
  * made of, a step further in. A figure met again in the same tree keeps its line and drops its inputs.
+ *
+ * @param deepest how many steps in; what lies below is left to the pad on screen, and the page says so.
  */
-export function workingPart(working: Working): Part {
-  const lines = linesOf(working, 0, new Set());
+export function workingPart(working: Working, deepest = 6): Part {
+  const lines = linesOf(working, 0, { deepest, seen: new Set() });
   return (at, widthMm, roomMm) => stacked(lines, at, widthMm, roomMm);
 }
 
-function linesOf(working: Working, depth: number, seen: Set<string>): Part[] {
+interface Walk {
+  readonly deepest: number;
+  readonly seen: Set<string>;
+}
+
+function linesOf(working: Working, depth: number, walk: Walk): Part[] {
+  const { deepest, seen } = walk;
   const own = nodePart(working, depth);
   const inputs = working.inputs ?? [];
   if (inputs.length === 0) return [own];
   const key = `${working.name} ${working.value} ${working.unit} ${working.formula ?? ''}`;
   if (seen.has(key)) return [own, quietPart('worked out above', depth + 1)];
   seen.add(key);
-  if (depth >= DEEPEST) return [own, quietPart('inputs on the pad of the sheet', depth + 1)];
-  return [own, ...inputs.flatMap((input) => linesOf(input, depth + 1, seen))];
+  if (depth >= deepest) return [own, quietPart('inputs on the pad of the sheet', depth + 1)];
+  return [own, ...inputs.flatMap((input) => linesOf(input, depth + 1, walk))];
 }
 
 /** One figure of the tree. */
@@ -57,7 +63,12 @@ function nodePart(working: Working, depth: number): Part {
 }
 
 function nameOf({ name, symbol }: Working): string {
-  return symbol === undefined ? name : `${name}, ${symbol}`;
+  return symbol === undefined ? name : `${name}, ${plainly(symbol)}`;
+}
+
+/** Low letters after a stroke below, `Z_s`, stand plainly: the lettering has none of them. */
+function plainly(words: string): string {
+  return words.replace(/_(?=\p{L})/gu, '');
 }
 
 function rangeWords({ range, unit, decimals }: Working): string {
@@ -69,7 +80,9 @@ function rangeWords({ range, unit, decimals }: Working): string {
 }
 
 function below({ formula, source, note }: Working): string {
-  return [formula, source, note].filter((words) => words !== undefined && words !== '').join('  ·  ');
+  return [formula === undefined ? formula : plainly(formula), source, note]
+    .filter((words) => words !== undefined && words !== '')
+    .join('  ·  ');
 }
 
 function quietPart(words: string, depth: number): Part {

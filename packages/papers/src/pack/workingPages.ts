@@ -1,0 +1,54 @@
+import type { Finding } from '@eaveline/plan';
+import { mark } from '../drawing/index.ts';
+import { gap, headline, type Part, paragraph, type Sheet, stacked } from '../page/index.ts';
+import { counted } from './figures.ts';
+import type { Pack } from './packContext.ts';
+import { headed, pagesOf } from './pagesOf.ts';
+import { workingPart } from './workingPart.ts';
+
+/** Every figure that fails or waits for an answer, with how it came about and what would mend it. */
+export function workingPages(pack: Pack): Sheet[] {
+  const findings = [...pack.fails, ...pack.asks];
+  if (findings.length === 0) return [];
+  const sentence = `How ${counted(findings.length, 'open figure')} came about.`;
+  return pagesOf(pack, { no: '08.W', title: 'Workings' }, [
+    headline(sentence, 'What each figure was made of, step by step, and where the step comes from.'),
+    ...findings.map(findingPart),
+  ]);
+}
+
+function findingPart(finding: Finding): Part {
+  const { state, title, detail, clause, edition, seen, mends, needs, working } = finding;
+  const parts: Part[] = [
+    ...(detail === undefined ? [] : [paragraph(detail)]),
+    paragraph([`${clause}${edition === '' ? '' : `, ${edition}`}.`, `Known from: ${seen}.`].join(' '), {
+      capMm: 2.1,
+      ink: 'quiet',
+    }),
+    ...mends.map((mend) => paragraph(`Mend: ${mend.words}`)),
+    ...(needs.length === 0 ? [] : [paragraph(`Waits for: ${needs.join(', ')}.`, { capMm: 2.1, ink: 'quiet' })]),
+    ...(working === undefined ? [] : [gap(1), workingPart(working)]),
+  ];
+  const body: Part = (at, widthMm, roomMm) => stacked(parts, at, widthMm, roomMm);
+  const titled = headed(title, body);
+  // the mark stands in the margin of its own heading
+  const marked: Part = (at, widthMm, roomMm) => {
+    const block = titled([at[0] + 6, at[1]], widthMm - 6, roomMm);
+    if (block.items.length === 0) return { ...block, rest: marked };
+    const items = [mark(state, [at[0] + 1.7, at[1] - 3.2]), ...block.items];
+    if (block.rest === undefined) return { ...block, items };
+    const rest: Part = ([x, y], wide, room) => (block.rest as Part)([x + 6, y], wide - 6, room);
+    return { ...block, items, rest: indented(rest) };
+  };
+  return (at, widthMm, roomMm) => stacked([gap(4), marked], at, widthMm, roomMm);
+}
+
+/** What goes on in the next column keeps its margin. */
+function indented(first: Part): Part {
+  return (at, widthMm, roomMm) => {
+    const block = first(at, widthMm, roomMm);
+    if (block.rest === undefined) return block;
+    const later = block.rest;
+    return { ...block, rest: indented(([x, y], wide, room) => later([x + 6, y], wide - 6, room)) };
+  };
+}
