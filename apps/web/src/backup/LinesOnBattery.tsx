@@ -1,0 +1,96 @@
+import type { BackupPlan } from '@eaveline/plan';
+import { useId } from 'react';
+import { Hatch } from '../drawing/Hatch.tsx';
+import { Thing } from '../drawing/Thing.tsx';
+import { useWidth } from '../drawing/useWidth.ts';
+import { roundStep } from '../parts/gaugeScale.ts';
+import { figure } from '../words/figure.ts';
+
+export interface LinesOnBatteryProps {
+  readonly backup: BackupPlan;
+  readonly selected: string | undefined;
+  readonly onSelect: (id: string) => void;
+}
+
+const LEFT = 62;
+const ROW = 46;
+
+/** What runs on each kept line against what the battery gives on it, on one axis in kVA. */
+export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: LinesOnBatteryProps) {
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const hatch = useId();
+  const most = Math.max(...byLine.flatMap(({ runningVA, ratedVA }) => [runningVA, ratedVA]), 1) / 1000;
+  const step = roundStep(most / 6);
+  const to = Math.ceil((most * 1.1) / step) * step;
+  const x = (va: number) => LEFT + (va / 1000 / to) * (width - LEFT - 24);
+  const foot = byLine.length * ROW + 6;
+  return (
+    <div ref={ref}>
+      <svg
+        width={width}
+        height={foot + 26}
+        viewBox={`0 0 ${width} ${foot + 26}`}
+        role="group"
+        aria-label="Running on each kept line, kVA"
+      >
+        <defs>
+          <Hatch id={hatch} />
+        </defs>
+        {byLine.map(({ line, runningVA, ratedVA, limitVA }, i) => {
+          const over = runningVA > limitVA;
+          const y = i * ROW;
+          return (
+            <Thing
+              key={line}
+              id={`line:${line}`}
+              label={`${line}: ${figure(runningVA / 1000, 2)} of ${figure(limitVA / 1000, 2)} kVA, ${over ? 'fails' : 'meets'}`}
+              selected={selected === `line:${line}`}
+              onSelect={onSelect}
+            >
+              <rect
+                className={selected === `line:${line}` ? 'on-wash' : 'on-film'}
+                x="0"
+                y={y}
+                width={width}
+                height={ROW - 2}
+              />
+              <text className="bold" x="4" y={y + 28}>
+                {line}
+              </text>
+              <rect
+                x={x(limitVA)}
+                y={y + 10}
+                width={Math.max(x(to * 1000) - x(limitVA), 0)}
+                height="26"
+                fill={`url(#${hatch})`}
+              />
+              <rect
+                className={over ? 'pen25 on-fails' : 'pen25 on-deep'}
+                x={LEFT}
+                y={y + 15}
+                width={Math.max(x(runningVA) - LEFT, 0)}
+                height="16"
+              />
+              <path className="pen70 in-fails" d={`M${x(limitVA)} ${y + 6}v34`} />
+              {ratedVA > limitVA && <path className="pen25 dotted-line" d={`M${x(ratedVA)} ${y + 6}v34`} />}
+              <text className={`bold halo ${over ? 'fa' : ''}`} x={Math.min(x(runningVA) + 8, width - 120)} y={y + 28}>
+                {figure(runningVA / 1000, 2)} of {figure(limitVA / 1000, 2)} kVA
+              </text>
+              <rect className="ring" x="0" y={y} width={width} height={ROW - 2} />
+            </Thing>
+          );
+        })}
+        <path className="pen50" d={`M${LEFT} 2V${foot}H${x(to * 1000)}`} />
+        {Array.from({ length: Math.round(to / step) + 1 }, (_, i) => i * step).map((tick, i, ticks) => (
+          <g key={tick}>
+            <path className="pen25" d={`M${x(tick * 1000)} ${foot}v5`} />
+            <text x={x(tick * 1000)} y={foot + 19} textAnchor={i === ticks.length - 1 ? 'end' : 'middle'}>
+              {figure(tick, step < 1 ? 1 : 0)}
+              {i === ticks.length - 1 ? ' kVA' : ''}
+            </text>
+          </g>
+        ))}
+      </svg>
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+import type { MotorStart } from '@eaveline/plan';
+import { Mark } from '../parts/Mark.tsx';
+import { RuleGauge } from '../parts/RuleGauge.tsx';
+import table from '../parts/Table.module.css';
+import { figure } from '../words/figure.ts';
+
+export interface MotorStartsProps {
+  readonly starts: readonly MotorStart[];
+  readonly selected: string | undefined;
+  readonly onSelect: (id: string) => void;
+}
+
+const SAYS: Readonly<
+  Record<MotorStart['verdict'], { readonly state: 'meets' | 'ask' | 'fails'; readonly words: string }>
+> = {
+  starts: { state: 'meets', words: 'Starts' },
+  'no start peak': { state: 'meets', words: 'Has no start peak' },
+  ask: { state: 'ask', words: 'May not start' },
+  'plate missing': { state: 'ask', words: 'Plate not read' },
+  'will not': { state: 'fails', words: 'Will not start' },
+};
+
+/** Each motor's start on the rule: what it asks with the rest running, of what the battery gives for the moment. */
+export function MotorStarts({ starts, selected, onSelect }: MotorStartsProps) {
+  return (
+    <table className={table.table}>
+      <tbody>
+        {starts.map(({ circuitId, name, lines, startVA, withRestVA, availableVA, verdict }) => {
+          const id = `start:${circuitId}`;
+          const { state, words } = SAYS[verdict];
+          return (
+            <tr key={id} data-selected={selected === id || undefined}>
+              <th scope="row">
+                <button type="button" data-subject={id} onClick={() => onSelect(id)}>
+                  {name}
+                </button>
+                <br />
+                <span className="small quiet">
+                  {lines.join(' ')}
+                  {startVA !== undefined && `, its start alone ${figure(startVA / 1000, 2)} kVA`}
+                </span>
+              </th>
+              <td>
+                {withRestVA !== undefined && (
+                  <RuleGauge
+                    unit="kVA"
+                    width={220}
+                    decimals={2}
+                    limit={{ value: availableVA / 1000, sense: 'at most' }}
+                    needle={{ value: withRestVA / 1000, fails: state === 'fails' }}
+                  />
+                )}
+              </td>
+              <td>
+                <Mark state={state} size={16} /> <b>{words}</b>
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

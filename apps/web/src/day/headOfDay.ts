@@ -1,0 +1,24 @@
+import type { Plan } from '@eaveline/plan';
+import type { Head } from '../frame/head.ts';
+import { clock } from '../words/clock.ts';
+import { counted, sentence } from '../words/count.ts';
+import { figure } from '../words/figure.ts';
+
+const inHundred = (chance: number) => `${Math.floor(chance * 100)} in 100`;
+
+/** How many days with what chance; below it what done before would save one. */
+export function headOfDay({ day }: Pick<Plan, 'day'>): Head {
+  if (day.refusal !== undefined) return { sentence: day.refusal };
+  if (day.tasks.length === 0) return { sentence: 'No work to lay out yet.' };
+  const promised = day.chanceByDays.find(({ days }) => days === day.days);
+  const saver = day.ahead.find(({ days }) => days < day.days);
+  const quiet = [
+    `${figure(day.hours, 1)} hours of work for ${counted(day.crew.people, 'person', 'people')}`,
+    saver && `A day less: ${saver.words.replace(/\.$/, '')}`,
+    day.dusk && `Dusk at ${clock(day.dusk.setH)}`,
+  ].filter((words) => words !== undefined);
+  return {
+    sentence: `${sentence(counted(day.days, 'day'))}${promised === undefined ? '' : `, in ${inHundred(promised.chance)} tries`}.`,
+    quiet: `${quiet.join('. ')}.`,
+  };
+}

@@ -1,0 +1,65 @@
+import type { SheetNo } from '@eaveline/plan';
+import { SheetFrame } from '../frame/SheetFrame.tsx';
+import { sheetName } from '../frame/sheetNames.ts';
+import type { OpenJob } from '../job/jobSession.ts';
+import { Act } from '../parts/Act.tsx';
+import { Drawn } from './Drawn.tsx';
+import { titleCells } from './titleCells.ts';
+import { VIEWS } from './views.ts';
+
+export interface SheetPartProps {
+  readonly no: SheetNo;
+  readonly open: OpenJob;
+  readonly selected: string | undefined;
+  /** True where a phone shows the list of sheets in its place. */
+  readonly listed: boolean;
+  readonly onSelect: (id: string) => void;
+}
+
+/** The sheet of an open job: drawn from its plan, or saying plainly what it waits for. */
+export function Sheet({ no, open, selected, listed, onSelect }: SheetPartProps) {
+  const { job, plan, stale, notWorkedOut } = open;
+  if (listed && matchMedia('(max-width: 760px)').matches) return null;
+  const view = VIEWS[no];
+  const cells = titleCells(no, view.shows, open);
+  const notice = job.invented
+    ? 'Invented job, not for construction. Local codes and the licensed person decide.'
+    : 'Local codes and the licensed person decide.';
+
+  if (notWorkedOut !== undefined) {
+    return (
+      <SheetFrame no={no} cells={cells} head={{ sentence: 'This plan could not be worked out. The job is safe.' }}>
+        <p>It stands as it is kept; take the last change back, or copy the note for us.</p>
+        <p className="quiet">{notWorkedOut}</p>
+        <Act onPress={() => void navigator.clipboard.writeText(`${sheetName(no)}, ${job.id}: ${notWorkedOut}`)}>
+          Copy the note
+        </Act>
+      </SheetFrame>
+    );
+  }
+  if (plan === undefined) {
+    const head = {
+      sentence: `${job.name} is on the desk.`,
+      quiet: 'Its figures are being worked out, from the year of weather down.',
+    };
+    return (
+      <SheetFrame no={no} cells={cells} head={head}>
+        {null}
+      </SheetFrame>
+    );
+  }
+  return (
+    <SheetFrame
+      no={no}
+      cells={cells}
+      head={view.head(plan, job)}
+      notice={notice}
+      leavesOut={view.leavesOut(plan)}
+      stale={stale}
+    >
+      <Drawn key={no} what={`${no}, ${job.id}`}>
+        <view.Body plan={plan} job={job} selected={selected} onSelect={onSelect} />
+      </Drawn>
+    </SheetFrame>
+  );
+}

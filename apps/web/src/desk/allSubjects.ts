@@ -1,0 +1,22 @@
+import type { Job } from '@eaveline/job';
+import type { Plan, SheetNo } from '@eaveline/plan';
+import { SHEETS } from '../frame/sheetNames.ts';
+import { type PlacedSubject, paged, type Subject } from '../pad/subject.ts';
+import type { SheetView } from './sheetView.ts';
+
+/** Findings a sheet shows beside its things, as subjects. */
+function findingSubjects(plan: Plan, no: SheetNo): Subject[] {
+  const shown = no === '08' ? plan.checks.findings : plan.checks.findings.filter(({ sheet }) => sheet === no);
+  return shown.map((finding) => ({ id: finding.id, name: finding.title, finding }));
+}
+
+/** Everything that can be selected on any sheet, in the order of the sheets. */
+export function allSubjects(
+  views: Readonly<Record<SheetNo, SheetView>>,
+  plan: Plan,
+  job: Job,
+): ReadonlyMap<SheetNo, readonly PlacedSubject[]> {
+  return new Map(
+    SHEETS.map(({ no }) => [no, paged(no, [...views[no].subjects(plan, job), ...findingSubjects(plan, no)])]),
+  );
+}

@@ -1,0 +1,35 @@
+import type { Plan, SheetNo } from '@eaveline/plan';
+import { sheetName } from '../frame/sheetNames.ts';
+import type { TitleCell } from '../frame/TitleBlock.tsx';
+import type { OpenJob } from '../job/jobSession.ts';
+import { clock } from '../words/clock.ts';
+import { figure } from '../words/figure.ts';
+
+/** `typical year, 21 km off`: every sheet says which weather its figures stand on. */
+export function weatherWords({ site: { climate } }: Plan): string {
+  const kind = climate.kind === 'weather file' ? 'weather file' : 'monthly normals';
+  return `${kind}, ${figure(climate.distanceKm, 0)} km off`;
+}
+
+function hour(date: Date): string {
+  return clock(date.getHours() + date.getMinutes() / 60);
+}
+
+/** Cells of a job's title block: whose sheet it is, what fixed it, when it was worked out. */
+export function titleCells(no: SheetNo, shows: string, open: OpenJob): TitleCell[] {
+  const { job, plan, stale, workedOutAt } = open;
+  const { present, wanted } = plan?.site.survey ?? {};
+  const signed = Object.keys(job.records.signatures).length > 0;
+  return [
+    { what: 'job', says: job.name, strong: true },
+    { what: 'sheet', says: `${no} ${sheetName(no)}`, strong: true },
+    { what: 'shows', says: shows, spare: true },
+    ...(plan === undefined ? [] : [{ what: 'weather', says: weatherWords(plan) }]),
+    ...(present === undefined ? [] : [{ what: 'facts', says: `${present} of ${wanted}` }]),
+    {
+      what: 'worked out',
+      says: workedOutAt === undefined ? 'not yet' : stale ? `${hour(workedOutAt)}, before` : hour(workedOutAt),
+    },
+    { what: 'checked', says: signed ? 'signed' : 'not yet', spare: true },
+  ];
+}

@@ -1,0 +1,17 @@
+export interface NorthArrowProps {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** North is up. */
+export function NorthArrow({ x, y }: NorthArrowProps) {
+  return (
+    <g transform={`translate(${x} ${y})`} aria-hidden="true">
+      <path className="pen35" d="M0 44V6" />
+      <path className="on-ink" d="M0 0 5 14 0 11-5 14Z" />
+      <text className="bold" y="58" textAnchor="middle">
+        N
+      </text>
+    </g>
+  );
+}

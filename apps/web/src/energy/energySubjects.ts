@@ -1,0 +1,16 @@
+import type { Plan } from '@eaveline/plan';
+import { type Subject, workingSubjects } from '../pad/subject.ts';
+
+/** The year, each module's year, and what else the stage worked out. */
+export function energySubjects({ energy, array }: Plan): Subject[] {
+  const names = new Map(array.modules.map(({ id, name }) => [id, name]));
+  return [
+    { id: 'year', name: 'The year of the array', working: energy.working },
+    ...workingSubjects('energy-stage', energy.workings),
+    ...energy.modules.map(({ moduleId, working }) => ({
+      id: `energy:${moduleId}`,
+      name: `${names.get(moduleId) ?? moduleId}, a year`,
+      working,
+    })),
+  ];
+}

@@ -1,0 +1,52 @@
+import type { ReactNode } from 'react';
+import type { Head } from './head.ts';
+import styles from './SheetFrame.module.css';
+import { TitleBlock, type TitleCell } from './TitleBlock.tsx';
+import { Zones } from './Zones.tsx';
+
+export interface SheetFrameProps {
+  readonly no: string;
+  readonly head: Head;
+  readonly cells: readonly TitleCell[];
+  /** What every sheet of an invented job has to say. */
+  readonly notice?: string;
+  readonly leavesOut?: readonly string[];
+  readonly stale?: boolean;
+  readonly children: ReactNode;
+}
+
+/** A drawing sheet: trimmed edge, frame, zones, the sentence that heads it, title block at the foot. */
+export function SheetFrame({ no, head, cells, notice, leavesOut = [], stale = false, children }: SheetFrameProps) {
+  return (
+    <main className={styles.sheet} id="sheet" tabIndex={-1}>
+      <Zones />
+      <div className={styles.inside}>
+        <header className={styles.head}>
+          <span className={styles.no}>{no}</span>
+          <h1>{head.sentence}</h1>
+          {head.quiet !== undefined && <p>{head.quiet}</p>}
+        </header>
+        <div className={styles.body} data-stale={stale || undefined}>
+          {stale && (
+            <p className={styles.stale} role="status">
+              Being worked out again: figures underlined in dots are of the state before.
+            </p>
+          )}
+          {children}
+          {leavesOut.length > 0 && (
+            <section className={styles.leaves}>
+              <h2>Left out here</h2>
+              <ul>
+                {leavesOut.map((words) => (
+                  <li key={words}>{words}</li>
+                ))}
+              </ul>
+            </section>
+          )}
+          {notice !== undefined && <p className={styles.notice}>{notice}</p>}
+        </div>
+        <TitleBlock cells={cells} />
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Job } from '@eaveline/job';
+import type { Plan } from '@eaveline/plan';
+
+/** What a handover still lacks. */
+export interface OpenEnds {
+  readonly stopping: number;
+  readonly asking: number;
+  readonly facts: number;
+  readonly unconfirmed: Plan['checks']['unconfirmed'];
+  readonly testsUnread: number;
+  readonly testsPast: number;
+  /** Units without a serial on record. */
+  readonly unitsUnscanned: number;
+  readonly signed: boolean;
+}
+
+/** Everything that is open between a plan and a pack that may be handed over. */
+export function openEnds(plan: Plan, job: Job): OpenEnds {
+  const { checks, tests, site } = plan;
+  const scanned = new Set(Object.values(job.records.serials).map(({ of }) => of));
+  return {
+    stopping: checks.findings.filter(({ state, stops }) => state === 'fails' && stops).length,
+    asking: checks.tally.ask,
+    facts: site.missing.length,
+    unconfirmed: checks.unconfirmed,
+    testsUnread: tests.rows.filter(({ reading }) => reading === undefined).length,
+    testsPast: tests.rows.filter(({ reading }) => reading?.inLimit === false).length,
+    unitsUnscanned: Object.keys(job.choices.units).filter((id) => !scanned.has(id)).length,
+    signed: Object.keys(job.records.signatures).length > 0,
+  };
+}
+
+/** How many kinds of thing are open. */
+export function openCount(ends: OpenEnds): number {
+  const { stopping, asking, facts, unconfirmed, testsUnread, testsPast, unitsUnscanned, signed } = ends;
+  return [stopping, asking, facts, unconfirmed.length, testsUnread, testsPast, unitsUnscanned, signed ? 0 : 1].filter(
+    (count) => count > 0,
+  ).length;
+}

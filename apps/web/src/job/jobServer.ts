@@ -1,0 +1,79 @@
+/** A job as the book lists it. */
+export interface ListedJob {
+  readonly id: string;
+  readonly name: string;
+  readonly region: string;
+  readonly updated: string;
+}
+
+export interface ServedJob {
+  readonly document: unknown;
+  readonly revision: string | undefined;
+}
+
+/** What came of saving. */
+export type Saved =
+  | { readonly kind: 'saved'; readonly revision: string | undefined }
+  /** Somebody saved meanwhile; nothing was written. */
+  | { readonly kind: 'seen before' }
+  | { readonly kind: 'refused'; readonly words: string };
+
+/** Thrown where the server cannot be reached or answers something else than the truth about jobs. */
+export class ServerAway extends Error {
+  override readonly name = 'ServerAway';
+}
+
+/** The jobs of the firm, wherever they are kept. */
+export interface JobServer {
+  list(): Promise<readonly ListedJob[]>;
+  /** Undefined where there is no such job. */
+  get(id: string): Promise<ServedJob | undefined>;
+  /** Without a revision it is written over whatever is there. */
+  put(id: string, document: unknown, revision?: string): Promise<Saved>;
+}
+
+async function ask(address: string, init?: RequestInit): Promise<Response> {
+  try {
+    return await fetch(address, init);
+  } catch {
+    throw new ServerAway('The server does not answer.');
+  }
+}
+
+async function problemWords(response: Response): Promise<string> {
+  const body: unknown = await response.json().catch(() => undefined);
+  const problems = (
+    body as { problems?: readonly { at: string; found: string; wanted: string; mend: string }[] } | undefined
+  )?.problems;
+  const first = problems?.[0];
+  if (first === undefined) return `The server answered ${response.status}.`;
+  return `${first.at}: found ${first.found}; wanted ${first.wanted}. ${first.mend}`;
+}
+
+/** Jobs over HTTP, from the server this page came from. */
+export const jobServer: JobServer = {
+  async list() {
+    const response = await ask('/api/jobs');
+    if (!response.ok) throw new ServerAway(await problemWords(response));
+    return (await response.json()) as ListedJob[];
+  },
+  async get(id) {
+    const response = await ask(`/api/jobs/${encodeURIComponent(id)}`);
+    if (response.status === 404) return undefined;
+    if (!response.ok) throw new ServerAway(await problemWords(response));
+    return { document: await response.json(), revision: response.headers.get('etag') ?? undefined };
+  },
+  async put(id, document, revision) {
+    const headers: Record<string, string> = { 'content-type': 'application/json' };
+    if (revision !== undefined) headers['if-match'] = revision;
+    const response = await ask(`/api/jobs/${encodeURIComponent(id)}`, {
+      method: 'PUT',
+      headers,
+      body: JSON.stringify(document),
+    });
+    if (response.ok) return { kind: 'saved', revision: response.headers.get('etag') ?? undefined };
+    if (response.status === 412) return { kind: 'seen before' };
+    if (response.status === 400) return { kind: 'refused', words: await problemWords(response) };
+    throw new ServerAway(await problemWords(response));
+  },
+};

@@ -1,0 +1,44 @@
+import { useEffect, useRef } from 'react';
+import { Act } from '../parts/Act.tsx';
+import styles from './KeyList.module.css';
+
+const KEYS: readonly (readonly [string, string])[] = [
+  ['1 to 9, 0, -, =', 'sheets 01 to 12'],
+  ['B', 'the Book'],
+  ['/', 'find a job'],
+  ['W', 'the working of the thing under focus'],
+  ['N, P', 'next and previous finding, or test on sheet 11'],
+  ['M', 'take the first mend of the finding selected'],
+  ['Z', 'undo the last change'],
+  ['D', 'next paper'],
+  ['arrows', 'walk a drawing from thing to thing'],
+  ['Enter', 'open, select'],
+  ['Esc', 'back one level'],
+];
+
+export interface KeyListProps {
+  readonly onClose: () => void;
+}
+
+/** Where the keys are. */
+export function KeyList({ onClose }: KeyListProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog ref={dialog} className={styles.keys} aria-labelledby="keys-title" onClose={onClose}>
+      <h2 id="keys-title">Where the keys are</h2>
+      <table>
+        <tbody>
+          {KEYS.map(([key, does]) => (
+            <tr key={key}>
+              <th scope="row">{key}</th>
+              <td>{does}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="quiet small">Single letters are off while something is typed.</p>
+      <Act onPress={() => dialog.current?.close()}>Close</Act>
+    </dialog>
+  );
+}

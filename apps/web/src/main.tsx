@@ -1,0 +1,16 @@
+import { RouterProvider } from '@tanstack/react-router';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './look/tokens.css';
+import './look/base.css';
+import { layRememberedPaper } from './frame/paper.ts';
+import { router } from './router.tsx';
+
+layRememberedPaper();
+const page = document.getElementById('page');
+if (page === null) throw new Error('index.html has no element for the page');
+createRoot(page).render(
+  <StrictMode>
+    <RouterProvider router={router} />
+  </StrictMode>,
+);

@@ -1,0 +1,65 @@
+import type { RoofEdge, RoofPlane } from '@eaveline/plan';
+import type { PlanView } from '../drawing/planView.ts';
+import { type Px, pathOf } from '../drawing/point.ts';
+import { Thing } from '../drawing/Thing.tsx';
+import { figure } from '../words/figure.ts';
+
+export interface PlaneOnRoofProps {
+  readonly plane: RoofPlane;
+  readonly view: PlanView;
+  /** Name and pitch, and where there is room for them; nowhere, where there is none. */
+  readonly name: string;
+  readonly nameAt: Px | undefined;
+  /** Lettered up the drawing where it fits only so. */
+  readonly upright: boolean;
+  readonly selected: boolean;
+  /** Undefined where modules are what is selected. */
+  readonly onSelect: ((id: string) => void) | undefined;
+}
+
+/** Eaves and verges bound the roof; ridges, hips and valleys lie within it. */
+const PEN: Readonly<Record<RoofEdge['kind'], string>> = {
+  eave: 'pen50',
+  verge: 'pen50',
+  wall: 'pen70',
+  ridge: 'pen35',
+  hip: 'pen35',
+  valley: 'pen35',
+};
+
+/** One plane from above: its edges in their pens, what is kept free along them dashed, its name where there is room. */
+export function PlaneOnRoof({ plane, view, name, nameAt, upright, selected, onSelect }: PlaneOnRoofProps) {
+  const outline = plane.outline.map((at) => view.inPlane(plane, at));
+  const usable = plane.usable.map((at) => view.inPlane(plane, at));
+  const drawn = (
+    <>
+      <path d={pathOf(outline, true)} className={selected ? 'on-wash' : 'on-film'} />
+      {plane.edges.map((edge) => (
+        <path
+          key={edge.side}
+          className={selected ? 'pen70' : PEN[edge.kind]}
+          d={pathOf([view.inPlane(plane, edge.from), view.inPlane(plane, edge.to)])}
+        />
+      ))}
+      {usable.length > 2 && <path className="pen25 hidden-line" d={pathOf(usable, true)} />}
+      {nameAt && (
+        <text
+          className="l30 halo"
+          textAnchor="middle"
+          transform={`translate(${nameAt[0]} ${nameAt[1]}) rotate(${upright ? -90 : 0})`}
+          dy="5"
+        >
+          {name}
+        </text>
+      )}
+      <path className="ring" d={pathOf(outline, true)} />
+    </>
+  );
+  if (onSelect === undefined) return drawn;
+  const label = `${name}, ${figure(plane.usableAreaM2, 0)} m² free, ${plane.raftersU === undefined ? 'rafters not measured' : 'rafters known'}`;
+  return (
+    <Thing id={`plane:${plane.id}`} label={label} selected={selected} onSelect={onSelect}>
+      {drawn}
+    </Thing>
+  );
+}

@@ -1,0 +1,130 @@
+import type { Job } from '@eaveline/job';
+import type { Plan } from '@eaveline/plan';
+import { useId } from 'react';
+import { type Box, freeSpot } from '../drawing/freeSpot.ts';
+import { Hatch } from '../drawing/Hatch.tsx';
+import { linesOfModules } from '../drawing/linesOfModules.ts';
+import { NorthArrow } from '../drawing/NorthArrow.tsx';
+import { boundsOf, planView } from '../drawing/planView.ts';
+import { scaleFor } from '../drawing/scale.ts';
+import { useWidth } from '../drawing/useWidth.ts';
+import { ModuleOnRoof } from './ModuleOnRoof.tsx';
+import { ObstructionOnRoof } from './ObstructionOnRoof.tsx';
+import { PlaneOnRoof } from './PlaneOnRoof.tsx';
+import { RoofSizes } from './RoofSizes.tsx';
+import { ThingsAround } from './ThingsAround.tsx';
+
+export interface RoofDrawingProps {
+  readonly plan: Plan;
+  readonly job: Job;
+  readonly selected: string | undefined;
+  readonly onSelect: (id: string) => void;
+  /** Whether planes or modules are what is selected on it. */
+  readonly what: 'planes' | 'modules';
+}
+
+/** The roof from above to scale: planes, what stands on them, setbacks, clear rings, modules, sizes, north. */
+export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawingProps) {
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const hatch = useId();
+  const { planes } = plan.roof;
+  const bounds = boundsOf(planes);
+  const phone = width < 500;
+  const margin = phone ? { x: 34, y: 44 } : { x: 74, y: 58 };
+  const fits = scaleFor(
+    { wideM: bounds.maxE - bounds.minE, highM: bounds.maxN - bounds.minN },
+    { width: width - 2 * margin.x, height: phone ? 700 : 470 },
+  );
+  const view = planView(bounds, phone ? Math.min(fits, 125) : fits, margin);
+  const left = Math.max((width - view.width) / 2, 0);
+
+  const lines = linesOfModules(plan);
+  const boxes = [
+    ...plan.array.modules.map(({ planeId, corners }) => ({ planeId, corners })),
+    ...planes.flatMap(({ id, obstructions }) =>
+      obstructions.map(({ centre: [u, v], widthM, clearM }) => {
+        const r = widthM / 2 + clearM;
+        return {
+          planeId: id,
+          corners: [
+            [u - r, v - r],
+            [u + r, v + r],
+            [u - r, v + r],
+            [u + r, v - r],
+          ] as const,
+        };
+      }),
+    ),
+  ].flatMap(({ planeId, corners }): Box[] => {
+    const plane = planes.find(({ id }) => id === planeId);
+    if (plane === undefined) return [];
+    const points = corners.map((corner) => view.inPlane(plane, corner));
+    const xs = points.map(([x]) => x);
+    const ys = points.map(([, y]) => y);
+    const [x, y] = [Math.min(...xs), Math.min(...ys)];
+    return [{ x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }];
+  });
+
+  return (
+    <div ref={ref} style={{ overflowX: 'auto' }}>
+      <svg
+        width={Math.max(view.width, width - 1)}
+        height={view.height}
+        viewBox={`${-left} 0 ${Math.max(view.width, width - 1)} ${view.height}`}
+        role="group"
+        aria-label={`Roof from above, 1:${view.scale}, ${planes.length} planes, ${plan.array.modules.length} modules`}
+      >
+        <defs>
+          <Hatch id={hatch} ink="fails" />
+        </defs>
+        {planes.map((plane) => {
+          const outline = plane.outline.map((at) => view.inPlane(plane, at));
+          const name = `${plane.name} ${Number(plane.pitchDeg.toFixed(1))}°`;
+          const wide = name.length * 8.4;
+          const flat = freeSpot(outline, boxes, { width: wide, height: 20 });
+          const upright = flat === undefined ? freeSpot(outline, boxes, { width: 20, height: wide }) : undefined;
+          return (
+            <PlaneOnRoof
+              key={plane.id}
+              plane={plane}
+              view={view}
+              name={name}
+              nameAt={flat ?? upright}
+              upright={upright !== undefined}
+              selected={selected === `plane:${plane.id}`}
+              onSelect={what === 'planes' ? onSelect : undefined}
+            />
+          );
+        })}
+        {planes.flatMap((plane) =>
+          plane.obstructions.map((obstruction) => (
+            <ObstructionOnRoof key={obstruction.id} obstruction={obstruction} plane={plane} view={view} />
+          )),
+        )}
+        {plan.array.modules.map((module) => {
+          const plane = planes.find(({ id }) => id === module.planeId);
+          if (plane === undefined) return null;
+          return (
+            <ModuleOnRoof
+              key={module.id}
+              module={module}
+              plane={plane}
+              view={view}
+              lines={lines.get(module.id) ?? []}
+              annualKwh={plan.energy.modules.find(({ moduleId }) => moduleId === module.id)?.annualKwh}
+              selected={selected === `module:${module.id}`}
+              onSelect={what === 'modules' ? onSelect : undefined}
+              hatch={hatch}
+            />
+          );
+        })}
+        <RoofSizes plan={plan} view={view} bounds={bounds} selected={selected} />
+        <ThingsAround objects={job.facts.site.objects} view={view} bounds={bounds} />
+        <NorthArrow x={phone ? 12 : 24} y={2} />
+        <text className="qt close" x={view.width - margin.x} y={view.height - 4} textAnchor="end">
+          1:{view.scale}, slopes as seen from above
+        </text>
+      </svg>
+    </div>
+  );
+}

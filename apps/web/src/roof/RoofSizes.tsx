@@ -1,0 +1,61 @@
+import type { ArrayRow, Plan, RoofPlane, UV } from '@eaveline/plan';
+import { Chain } from '../drawing/Chain.tsx';
+import type { Bounds, PlanView } from '../drawing/planView.ts';
+import { minus, type Px, plus, unit } from '../drawing/point.ts';
+import { figure } from '../words/figure.ts';
+
+export interface RoofSizesProps {
+  readonly plan: Plan;
+  readonly view: PlanView;
+  readonly bounds: Bounds;
+  readonly selected: string | undefined;
+}
+
+const mm = (metres: number) => figure(metres * 1000, 0);
+
+/** Sizes of the whole house, and of the row one is on along its eave. */
+export function RoofSizes({ plan, view, bounds, selected }: RoofSizesProps) {
+  const { minE, maxE, minN, maxN } = bounds;
+  const southWest = view.place(minE, minN);
+  const southEast = view.place(maxE, minN);
+  const northWest = view.place(minE, maxN);
+  const module = plan.array.modules.find(({ id }) => selected === `module:${id}`);
+  const row = plan.array.rows.find(({ id }) => id === module?.rowId) ?? plan.array.rows[0];
+  const plane = plan.roof.planes.find(({ id }) => id === row?.planeId);
+  return (
+    <>
+      <Chain points={[southWest, southEast]} words={[mm(maxE - minE)]} off={-24} />
+      <Chain points={[southWest, northWest]} words={[mm(maxN - minN)]} off={-50} />
+      {row && plane && <RowChain row={row} plane={plane} view={view} />}
+    </>
+  );
+}
+
+/** Along the eave: to the row, the row itself, what is left. */
+function RowChain({
+  row,
+  plane,
+  view,
+}: {
+  readonly row: ArrayRow;
+  readonly plane: RoofPlane;
+  readonly view: PlanView;
+}) {
+  const eave = plane.edges.find(({ side }) => side === 'eave');
+  if (eave === undefined) return null;
+  const [start] = row.at;
+  const end = start + row.lengthMm / 1000;
+  const stops: UV[] = [
+    [0, 0],
+    [start, 0],
+    [end, 0],
+    [eave.lengthM, 0],
+  ];
+  const points = stops.map((at) => view.inPlane(plane, at));
+  // a little outside the eave, whichever way the plane faces
+  const outward = unit(minus(points[0] as Px, view.inPlane(plane, [0, 1])));
+  const shifted = points.map((point) => plus(point, outward, 0));
+  const way = unit(minus(shifted.at(-1) as Px, shifted[0] as Px));
+  const side = way[1] * outward[0] - way[0] * outward[1] > 0 ? 1 : -1;
+  return <Chain points={shifted} words={[mm(start), mm(end - start), mm(eave.lengthM - end)]} off={24 * side} />;
+}

@@ -1,0 +1,20 @@
+import type { Plan } from '@eaveline/plan';
+import type { Head } from '../frame/head.ts';
+import { counted, sentence } from '../words/count.ts';
+import { figure } from '../words/figure.ts';
+
+/** `weather of Ballarat, 21 km off` */
+function weather({ climate }: Pick<Plan, 'site'>['site']): string {
+  const what = climate.kind === 'weather file' ? 'A weather file' : 'Monthly normals';
+  return `${what} of ${climate.name}, ${figure(climate.distanceKm, 0)} km off${climate.far ? ': farther than they carry' : ''}`;
+}
+
+/** Where it is, and what the survey lacks; below it which weather, and how far away it was taken. */
+export function headOfSite({ site }: Pick<Plan, 'site'>, place: string): Head {
+  const { missing, survey } = site;
+  const lacks =
+    missing.length === 0
+      ? 'The survey is whole'
+      : `The survey lacks ${counted(missing.length, 'fact')} of ${survey.wanted}`;
+  return { sentence: `${sentence(place)}. ${lacks}.`, quiet: `${weather(site)}. ${sentence(site.climate.quality)}.` };
+}

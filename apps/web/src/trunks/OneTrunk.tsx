@@ -1,0 +1,134 @@
+import type { Plan } from '@eaveline/plan';
+import { Thing } from '../drawing/Thing.tsx';
+import { Tube } from '../drawing/Tube.tsx';
+import { figure } from '../words/figure.ts';
+import { riseFinding } from './headOfTrunks.ts';
+import type { Stretches, Unrolled } from './unroll.ts';
+
+export interface OneTrunkProps {
+  readonly unrolled: Unrolled;
+  readonly y: number;
+  readonly height: number;
+  readonly width: number;
+  readonly stretches: Stretches;
+  readonly plan: Plan;
+  readonly selected: boolean;
+  readonly onSelect: (id: string) => void;
+}
+
+/** One trunk on its line: breaker, home run cut short, feed joint, drops with the units on them, end caps, letters. */
+export function OneTrunk({
+  unrolled: { trunk, x, feedX },
+  y,
+  height,
+  width,
+  stretches,
+  plan,
+  selected,
+  onSelect,
+}: OneTrunkProps) {
+  const { boardX, trunkFrom } = stretches;
+  const wire = y + 71;
+  const xs = [...x.values()];
+  const from = Math.min(...xs) - 8;
+  const to = Math.max(...xs) + 8;
+  const circuit = plan.board.circuits.find(({ of, kind }) => kind === 'trunk' && of === trunk.id);
+  const finding = riseFinding(plan.checks.findings, trunk.id);
+  const cable = circuit && plan.trunks.trunks.find(({ id }) => id === trunk.id)?.homeRun;
+  const end = x.get(trunk.farDrop);
+  const letters = trunk.lines.join(' ');
+  const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${finding === undefined ? '' : `, ${finding.state}`}`;
+  const cutX = (boardX + 46 + trunkFrom) / 2;
+  const under = feedX - trunkFrom > 12;
+  return (
+    <Thing id={`rise:${trunk.id}`} label={label} selected={selected} onSelect={onSelect}>
+      <rect className={selected ? 'on-tint' : 'on-film'} x="0" y={y} width={width} height={height - 2} />
+      {selected && (
+        <rect x="-14" y={y} width="7" height={height - 2} fill="var(--marker)" stroke="var(--ink)" strokeWidth="0.5" />
+      )}
+      <path
+        className="pen35"
+        d={`M${boardX} ${wire}h14m-4-4l8 8m0-8l-8 8M${boardX + 16} ${wire}l14-9M${boardX + 34} ${wire}h12`}
+      />
+      <text className="close" x={boardX + 6} y={wire + 18}>
+        {circuit === undefined ? '' : `${circuit.breakerA} A`}
+      </text>
+      {under ? (
+        <Tube d={`M${boardX + 46} ${wire}H${trunkFrom - 44}l16 15H${feedX}V${wire}`} lines={trunk.lines} />
+      ) : (
+        <Tube d={`M${boardX + 46} ${wire}H${feedX}`} lines={trunk.lines} />
+      )}
+      <path d={`M${cutX - 7} ${wire - 9}l6 18M${cutX + 1} ${wire - 9}l6 18`} stroke="var(--ink)" strokeWidth="1.3" />
+      <text className="close halo" x={boardX + 56} y={wire - 11}>
+        {trunk.homeRun.lengthM.toFixed(1)} m
+      </text>
+      <text className="close halo" x={boardX + 56} y={wire + 18}>
+        {cable === undefined ? '' : sizeWords(plan, trunk.id)}
+      </text>
+      <Tube d={`M${from} ${wire}H${to}`} lines={trunk.lines} />
+      <path d={`M${from} ${wire - 5}v10M${to} ${wire - 5}v10`} stroke="var(--ink)" strokeWidth="4" />
+      {trunk.drops.map(({ number, moduleNames, unitId, line }) => {
+        const at = x.get(number);
+        if (at === undefined) return null;
+        const far = selected && number === trunk.farDrop;
+        return (
+          <g key={number}>
+            <path className="pen25" d={`M${at} ${wire - 3}V${wire - 17}`} />
+            <rect
+              className={`${far ? 'pen70 on-wash' : 'pen35 on-film'} ${unitId === undefined ? 'hidden-line' : ''}`}
+              x={at - 14}
+              y={wire - 44}
+              width="28"
+              height="27"
+            />
+            <text
+              className="close"
+              x={at}
+              y={wire - 26}
+              textAnchor="middle"
+              textLength={(moduleNames[0]?.length ?? 0) > 4 ? 26 : undefined}
+            >
+              {unitId === undefined ? '' : (moduleNames[0] ?? '')}
+            </text>
+            {trunk.lines.length > 1 && line !== undefined && (
+              <text className="zone close halo" x={at + 3} y={wire - 6}>
+                {line}
+              </text>
+            )}
+          </g>
+        );
+      })}
+      {trunk.spans.map(({ fromDrop, toDrop, lengthM, jumper }) => {
+        const a = x.get(fromDrop);
+        const b = x.get(toDrop);
+        if (a === undefined || b === undefined || !jumper) return null;
+        return (
+          <text key={`${fromDrop}-${toDrop}`} className="close halo" x={(a + b) / 2} y={wire + 18} textAnchor="middle">
+            {lengthM.toFixed(2)}
+          </text>
+        );
+      })}
+      <circle cx={feedX} cy={wire} r="5.5" fill="var(--film)" stroke="var(--ink)" strokeWidth="2" />
+      <circle cx={feedX} cy={wire} r="1.7" className="on-ink" />
+      <text className="bold" style={{ fontSize: 'var(--letter-50)' }} x={width - 4} y={wire - 22} textAnchor="end">
+        {trunk.name}
+      </text>
+      <text className="bold" x={width - 4} y={wire + 4} textAnchor="end">
+        {letters}
+      </text>
+      {end !== undefined && <title>{label}</title>}
+      <rect className="ring" x="1" y={y + 1} width={width - 2} height={height - 4} />
+    </Thing>
+  );
+}
+
+/** Size of the home run, from the name the sheet of its circuit bears. */
+function sizeWords(plan: Plan, trunkId: string): string {
+  const trunk = plan.trunks.trunks.find(({ id }) => id === trunkId);
+  return trunk === undefined
+    ? ''
+    : trunk.homeRun.cableSheetId
+        .replace(/^cable-/, '')
+        .replace(/-/g, ' ')
+        .replace(/^(\d+)$/, '$1 mm²');
+}

@@ -1,0 +1,58 @@
+import type { SheetProps } from '../desk/sheetView.ts';
+import { useWidth } from '../drawing/useWidth.ts';
+import { Part } from '../parts/Part.tsx';
+import { riseFinding } from './headOfTrunks.ts';
+import { TrunkFields } from './TrunkFields.tsx';
+import { TrunksUnrolled } from './TrunksUnrolled.tsx';
+import { type Stretches, unroll } from './unroll.ts';
+import { VoltsGraph } from './VoltsGraph.tsx';
+
+/** Trunks and volts need so much room before their lettering fits. */
+const LEAST_WIDTH = 640;
+
+/** Sheet 04: every trunk unrolled, and below it the volts above the street along the same line. */
+export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
+  const { ref, width: room } = useWidth<HTMLDivElement>();
+  const { trunks } = plan.trunks;
+  if (trunks.length === 0) return <p>No trunk yet. Lay modules first; the units on them want a cable.</p>;
+  const width = Math.max(room - 1, LEAST_WIDTH);
+  const stretches: Stretches = { streetX: 30, boardX: 128, feedX: 240, trunkFrom: width * 0.42, trunkTo: width - 88 };
+  const { all, pxPerM } = unroll(trunks, stretches);
+  // trunks of one system share a limit; where two systems meet on a board, the stricter is drawn
+  const limits = trunks.flatMap(({ id }) => riseFinding(plan.checks.findings, id)?.limit ?? []);
+  const limitV = limits.length === 0 ? undefined : Math.min(...limits);
+  const at = trunks.find(({ id }) => selected === `rise:${id}` || selected === `rise-battery:${id}`) ?? worstOf(trunks);
+  return (
+    <>
+      <div ref={ref} style={{ overflowX: 'auto' }}>
+        <TrunksUnrolled
+          plan={plan}
+          job={job}
+          width={width}
+          stretches={stretches}
+          all={all}
+          pxPerM={pxPerM}
+          selected={selected}
+          onSelect={onSelect}
+        />
+        <VoltsGraph
+          width={width}
+          stretches={stretches}
+          all={all}
+          limitV={limitV}
+          selected={at?.id}
+          nominalV={plan.trunks.nominalV}
+        />
+      </div>
+      {at && (
+        <Part title={`Trunk ${at.name}, as chosen`}>
+          <TrunkFields key={at.id} trunk={at} job={job} />
+        </Part>
+      )}
+    </>
+  );
+}
+
+function worstOf(trunks: SheetProps['plan']['trunks']['trunks']) {
+  return trunks.reduce((a, b) => (b.rise.totalV > a.rise.totalV ? b : a), trunks[0] as (typeof trunks)[number]);
+}

@@ -1,0 +1,36 @@
+import type { Plan } from '@eaveline/plan';
+import type { SheetView } from '../desk/sheetView.ts';
+import { type Subject, workingSubjects } from '../pad/subject.ts';
+import { headOfTrunks, riseFinding } from './headOfTrunks.ts';
+import { TrunksSheet } from './TrunksSheet.tsx';
+
+/** A trunk is selected with its rise: the working, the rule that judges it, and the ways out. */
+function trunkSubjects({ trunks, checks }: Plan): Subject[] {
+  return trunks.trunks.flatMap(({ id, name, riseWorking, riseWithBattery }) => {
+    const finding = riseFinding(checks.findings, id);
+    const rise: Subject = {
+      id: `rise:${id}`,
+      name: `Trunk ${name}, voltage rise`,
+      working: riseWorking,
+      ...(finding === undefined ? {} : { finding }),
+    };
+    if (riseWithBattery === undefined) return [rise];
+    return [
+      rise,
+      {
+        id: `rise-battery:${id}`,
+        name: `Trunk ${name}, with the battery discharging`,
+        working: riseWithBattery.working,
+      },
+    ];
+  });
+}
+
+/** Sheet 04. */
+export const trunksView: SheetView = {
+  head: headOfTrunks,
+  subjects: (plan) => [...trunkSubjects(plan), ...workingSubjects('trunks', plan.trunks.workings)],
+  leavesOut: ({ trunks }) => trunks.leavesOut,
+  shows: 'trunks unrolled, volts',
+  Body: TrunksSheet,
+};
