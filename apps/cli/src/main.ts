@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { firstJobs, validateJob } from './bookOfJobs.ts';
+import { registerCalc } from './commands/calc.ts';
+import { registerRead } from './commands/read.ts';
 import { registerServe, type ServeParts } from './commands/serve.ts';
 import { processIo } from './io.ts';
 import { type Register, runCommandLine } from './program.ts';
@@ -17,7 +19,7 @@ const serveParts: ServeParts = {
 };
 
 /** Every command of `eaveline`, in the order `--help` lists them. */
-const commands: readonly Register[] = [registerServe(serveParts)];
+const commands: readonly Register[] = [registerCalc, registerRead, registerServe(serveParts)];
 
 /** Runs one command line against the real world; the exit code is set, never forced, so that output is flushed. */
 export async function main(argv: readonly string[]): Promise<void> {
