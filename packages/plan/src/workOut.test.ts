@@ -1,0 +1,72 @@
+import { demoJobs, type Job, kestrelRise } from '@eaveline/job';
+import { afterEach, expect, test, vi } from 'vitest';
+import { createPlanner, stageNames, workOut } from './workOut.ts';
+
+afterEach(() => vi.restoreAllMocks());
+
+const changed = (change: (job: Job) => void): Job => {
+  const job = structuredClone(kestrelRise);
+  change(job);
+  return job;
+};
+
+test('every demo job is worked out through all thirteen stages', () => {
+  for (const job of demoJobs) {
+    const plan = workOut(job);
+    for (const name of stageNames) expect(plan[name], `${job.id} ${name}`).toBeDefined();
+    expect(plan.checks.findings.length).toBeGreaterThan(10);
+  }
+});
+
+test('workOut consults neither clock nor dice', () => {
+  const forbid = (what: string) => () => {
+    throw new Error(`${what} is not an input of a job`);
+  };
+  vi.spyOn(Math, 'random').mockImplementation(forbid('chance'));
+  vi.spyOn(Date, 'now').mockImplementation(forbid('the clock'));
+  for (const job of demoJobs) workOut(job);
+});
+
+test('the same job gives the same plan', () => {
+  expect(workOut(kestrelRise)).toEqual(workOut(structuredClone(kestrelRise)));
+});
+
+test('the job is never written to', () => {
+  const before = JSON.stringify(kestrelRise);
+  workOut(kestrelRise);
+  expect(JSON.stringify(kestrelRise)).toBe(before);
+});
+
+test('a changed cable length redoes what hangs on it and nothing else', () => {
+  const planner = createPlanner();
+  const first = planner(kestrelRise);
+  expect(planner.redone()).toEqual(stageNames);
+  const second = planner(
+    changed((job) => {
+      const trunk = job.choices.trunks.a;
+      if (trunk) trunk.homeRun.lengthM += 1;
+    }),
+  );
+  expect(planner.redone()).toContain('trunks');
+  expect(planner.redone()).not.toContain('sun');
+  expect(planner.redone()).not.toContain('day');
+  expect(second.roof).toBe(first.roof);
+  expect(second.trunks.trunks[0]?.rise.totalV).toBeGreaterThan(first.trunks.trunks[0]?.rise.totalV ?? Number.NaN);
+});
+
+test('a planner with a memory answers as one without', () => {
+  const planner = createPlanner();
+  for (const job of demoJobs) planner(job);
+  const job = changed((draft) => {
+    draft.facts.site.recordLowC = -9;
+  });
+  expect(planner(job)).toEqual(workOut(job));
+  expect(planner(kestrelRise)).toEqual(workOut(kestrelRise));
+});
+
+test('fields the plan does not know change nothing', () => {
+  const job = changed((draft) => {
+    Object.assign(draft.facts.site, { colourOfTheDoor: 'green' });
+  });
+  expect(workOut(job).checks.tally).toEqual(workOut(kestrelRise).checks.tally);
+});
