@@ -1,8 +1,14 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type { Job } from '@eaveline/job';
+import { workOut } from '@eaveline/plan';
 import { firstJobs, validateJob } from './bookOfJobs.ts';
 import { registerCalc } from './commands/calc.ts';
+import { registerCheck } from './commands/check.ts';
+import { registerNew } from './commands/new.ts';
+import { registerPlan } from './commands/plan.ts';
 import { registerRead } from './commands/read.ts';
+import { registerSchema } from './commands/schema.ts';
 import { registerServe, type ServeParts } from './commands/serve.ts';
 import { processIo } from './io.ts';
 import { type Register, runCommandLine } from './program.ts';
@@ -15,11 +21,20 @@ const serveParts: ServeParts = {
   demoJobs: firstJobs,
   validate: validateJob,
   webDir: existsSync(`${SHEETS}/index.html`) ? SHEETS : undefined,
+  summary: (document) => workOut(document as Job).checks.tally,
   untilStopped,
 };
 
 /** Every command of `eaveline`, in the order `--help` lists them. */
-const commands: readonly Register[] = [registerCalc, registerRead, registerServe(serveParts)];
+const commands: readonly Register[] = [
+  registerNew,
+  registerCheck,
+  registerPlan,
+  registerSchema,
+  registerCalc,
+  registerRead,
+  registerServe(serveParts),
+];
 
 /** Runs one command line against the real world; the exit code is set, never forced, so that output is flushed. */
 export async function main(argv: readonly string[]): Promise<void> {

@@ -1,0 +1,79 @@
+import { kestrelRise, writeJob } from '@eaveline/job';
+import { expect, test } from 'vitest';
+import { runInMemory } from '../../test/memoryIo.ts';
+import { registerCheck } from './check.ts';
+
+const kestrel = writeJob(kestrelRise);
+const changed = (change: (job: typeof kestrelRise) => void): string => {
+  const job = structuredClone(kestrelRise);
+  change(job);
+  return writeJob(job);
+};
+
+test('a job with a failing rule: verdict 1, the sentence, the clause and the way out', async () => {
+  const { text, verdict } = await runInMemory(registerCheck, { 'k.job.json': kestrel }, 'check', 'k.job.json');
+  expect(verdict).toBe(1);
+  expect(text).toMatch(/fails +Trunk A rises 5\.\d\d V/);
+  expect(text).toContain('AS/NZS 4777.1 cl 3.3.3');
+  expect(text).toContain('mend: Feed it at the fifth drop.');
+  expect(text).toContain('(invented)');
+});
+
+test('--json gives every finding with its working', async () => {
+  const { text } = await runInMemory(registerCheck, { 'k.job.json': kestrel }, 'check', 'k.job.json', '--json');
+  const { tally, findings } = JSON.parse(text);
+  expect(findings.filter((finding: { state: string }) => finding.state === 'fails')).toHaveLength(tally.fails);
+  const rise = findings.find((finding: { id: string }) => finding.id === 'trunk-rise:a');
+  expect(rise.working.inputs.length).toBeGreaterThan(2);
+});
+
+test('a missing record low asks, and the weather never answers in its place', async () => {
+  const job = changed((draft) => {
+    delete draft.facts.site.recordLowC;
+  });
+  const { text } = await runInMemory(registerCheck, { 'k.job.json': job }, 'check', 'k.job.json', '--json');
+  const cold = JSON.parse(text).findings.filter((finding: { rule: string }) => finding.rule === 'cold-voltage');
+  expect(cold.length).toBeGreaterThan(0);
+  for (const finding of cold) {
+    expect(finding.state).toBe('ask');
+    expect(finding.value).toBeUndefined();
+    expect(finding.needs).toContain('facts.site.recordLowC');
+  }
+});
+
+test('a job on standard input', async () => {
+  const { verdict } = await runInMemory(registerCheck, { '-': kestrel }, 'check', '-');
+  expect(verdict).toBe(1);
+});
+
+test.each([
+  ['an empty file', '', 'empty'],
+  ['not JSON', '{"format": "eaveline-job",', 'line 1'],
+  ['a newer version', kestrel.replace('"version": 1', '"version": 99'), '99'],
+  [
+    'an impossible latitude',
+    changed((draft) => {
+      draft.facts.site.latitudeDeg = 123;
+    }),
+    'facts.site.latitudeDeg',
+  ],
+  [
+    'a negative length',
+    changed((draft) => {
+      const trunk = draft.choices.trunks.a;
+      if (trunk) trunk.homeRun.lengthM = -3;
+    }),
+    'choices.trunks.a.homeRun.lengthM',
+  ],
+])('%s cannot be judged: verdict 2 and where it is', async (_what, file, where) => {
+  const { text, verdict } = await runInMemory(registerCheck, { 'bad.json': file }, 'check', 'bad.json');
+  expect(verdict).toBe(2);
+  expect(text).toContain(where);
+});
+
+test('weather that is no weather is refused with the reader’s words', async () => {
+  const files = { 'k.job.json': kestrel, 'w.epw': 'hello' };
+  const { text, verdict } = await runInMemory(registerCheck, files, 'check', 'k.job.json', '--weather', 'w.epw');
+  expect(verdict).toBe(2);
+  expect(text).toContain('cannot be used as weather');
+});
