@@ -57,6 +57,10 @@ function wanted(issue: Issue): string {
   }
 }
 
+/** JSON has no word for these; their names are better than null. */
+const jsonable = (got: unknown) =>
+  got === undefined ? null : typeof got === 'number' && !Number.isFinite(got) ? String(got) : got;
+
 /**
  * Where a row fits none of several shapes: what is amiss with the one it comes nearest to, by count of faults.
  */
@@ -80,15 +84,11 @@ export function problemOfIssue(issue: Issue, row: unknown, name: string): CalcPr
           ? 'wrong-type'
           : 'outside-range',
     at: pathText(issue.path),
-    got: got ?? null,
+    got: jsonable(got),
     want: wanted(issue),
     mend: `${missing ? 'Give it' : 'Mend it'}: eaveline calc ${name} --help names the fields and their units.`,
   };
 }
-
-/** JSON has no word for these; their names are better than null. */
-const jsonable = (got: unknown) =>
-  got === undefined ? null : typeof got === 'number' && !Number.isFinite(got) ? String(got) : got;
 
 /**
  * What the physics refused, with its fields called as this command calls them.
