@@ -38,15 +38,21 @@ export const networkThreshold = rule({
       const shown = showWithin(value / scale, most / scale, 'at most', 1);
       const unitWord = unit === 'VA' ? 'kVA' : 'A';
       const above = !isWithin(value, most, 'at most');
+      const state = answered(context);
       return {
         about: abouts.network(id, words),
         title: `${words}: ${shown.value} ${unitWord} on ${withArticle(pack.words.line)}. ${shown.limit} ${unitWord} is the edge: ${above ? limit.value.above : limit.value.below}.`,
         ...(limit.note === undefined ? {} : { detail: limit.note }),
-        value: value / scale,
-        limit: most / scale,
-        unit: unitWord,
-        sense: 'at most',
-        ...(above ? { state: answered(context) } : {}),
+        // the edge is no limit once the network has answered for what is fitted
+        ...(above && state === 'meets'
+          ? { state }
+          : {
+              value: value / scale,
+              limit: most / scale,
+              unit: unitWord,
+              sense: 'at most',
+              ...(above ? { state } : {}),
+            }),
         needs: ['facts.network.approvalNumber', 'facts.network.approvedVA'],
         mends: [
           { words: `Apply to the ${pack.words.network} and wait for the answer.` },
