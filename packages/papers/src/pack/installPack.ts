@@ -5,6 +5,7 @@ import { circuitPages } from './circuitPages.ts';
 import { coverPages } from './coverPages.ts';
 import { csvFiles } from './csvFiles.ts';
 import { dayPages } from './dayPages.ts';
+import { findingPages } from './findingPages.ts';
 import { kitPages } from './kitPages.ts';
 import { leftOutPages } from './leftOutPages.ts';
 import { type Pack, type PackInputs, packOf } from './packContext.ts';
@@ -33,6 +34,7 @@ export interface InstallPack {
 /** Kinds of pages in the order of the pack. */
 const kinds: readonly ((pack: Pack) => readonly Sheet[])[] = [
   coverPages,
+  findingPages,
   roofPlanPages,
   planePages,
   trunkPages,

@@ -37,14 +37,15 @@ export function packOf(inputs: PackInputs): Pack {
 /** Why the pack may not be taken at its word: said at the head of every page. */
 export function bannersOf({ invented, checks }: Pick<Plan, 'invented' | 'checks'>): Banner[] {
   const banners: Banner[] = invented ? [{ kind: 'invented', words: 'Invented. Not for construction.' }] : [];
-  const { fails, ask, unconfirmed } = checks.tally;
+  const { fails, ask } = checks.tally;
+  const unconfirmed = checks.unconfirmed.length;
   if (fails + ask + unconfirmed === 0) return banners;
   const words = [
     `${counted(fails, 'figure')} ${fails === 1 ? 'fails' : 'fail'}`,
     `${ask} open`,
     `${counted(unconfirmed, 'limit')} unconfirmed`,
   ];
-  return [...banners, { kind: fails > 0 ? 'fails' : 'open', words: `${words.join(', ')}: sheet 00.` }];
+  return [...banners, { kind: fails > 0 ? 'fails' : 'open', words: `${words.join(', ')}: sheet 08.` }];
 }
 
 /**

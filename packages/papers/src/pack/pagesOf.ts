@@ -43,7 +43,7 @@ export function pagesOf(pack: Pack, kind: PageKind, parts: readonly Part[]): She
       drawnFrom: `${present} of ${wanted} facts`,
       drawnAt: civilTime(drawnAt, job.facts.site.zone).replace(/ \d{4}/, ''),
       rules: countries[job.choices.rules.variant],
-      edition: 'editions: sheet 00',
+      edition: 'editions: sheet 08',
       ...(kind.scale === undefined ? {} : { scale: kind.scale }),
       signed: 'checked and signed',
       pack: 'install pack',

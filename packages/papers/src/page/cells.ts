@@ -7,7 +7,8 @@ import { wrap } from '../type/wrap.ts';
 /** What a cell may hold. */
 export type Cell =
   | string
-  | { readonly words: string; readonly weight?: Weight; readonly ink?: Ink }
+  /** Words; `below` stands under them in regular weight. */
+  | { readonly words: string; readonly weight?: Weight; readonly ink?: Ink; readonly below?: string }
   /** Boxes to tick. */
   | { readonly boxes: number }
   /** Strokes to write on, in groups: serials go in fours, `[4, 4]`. */
@@ -52,7 +53,10 @@ const lettering = (weight: Weight, { face = 'plain' }: Pick<Column, 'face'> = {}
 export function cellLines(cell: Cell, column: Column, widthMm: number): string[] {
   if (typeof cell === 'string') return wrap(cell, widthMm, lettering(column.weight ?? 400, column));
   if ('state' in cell) return wrap(cell.words, widthMm - 5, lettering(700, column));
-  if ('words' in cell) return wrap(cell.words, widthMm, lettering(cell.weight ?? column.weight ?? 400, column));
+  if ('words' in cell) {
+    const above = wrap(cell.words, widthMm, lettering(cell.weight ?? column.weight ?? 400, column));
+    return cell.below === undefined ? above : [...above, ...wrap(cell.below, widthMm, lettering(400, column))];
+  }
   return [''];
 }
 
@@ -81,7 +85,12 @@ export function cellItems(cell: Cell, column: Column, place: Place): Item[] {
   if ('stroke' in cell) return strokeItems(cell.unit, place);
   if ('wire' in cell) return wireItems(cell.wire, cell.conductor, place);
   if ('state' in cell) return stateItems(cell.state, cell.words, column, place);
-  return wordsItems(cell.words, column, place, cell.weight ?? column.weight ?? 400, cell.ink ?? 'ink');
+  const weight = cell.weight ?? column.weight ?? 400;
+  if (cell.below === undefined) return wordsItems(cell.words, column, place, weight, cell.ink ?? 'ink');
+  return [
+    ...wordsItems(cell.words, column, partOf(place, column, [cell.below, 400], 1), weight, cell.ink ?? 'ink'),
+    ...wordsItems(cell.below, column, partOf(place, column, [cell.words, weight], -1), 400, cell.ink ?? 'ink'),
+  ];
 }
 
 function wordsItems(words: string, column: Column, place: Place, weight: Weight, ink: Ink): Item[] {
@@ -100,6 +109,15 @@ function wordsItems(words: string, column: Column, place: Place, weight: Weight,
       return text(words, [place.rightMm - shift, y], { ...look, anchor: 'end' });
     });
 }
+
+/** The place of one of two texts that share a cell: moved up, or down, by half the height of the other. */
+function partOf(place: Place, column: Column, other: Told, way: 1 | -1): Place {
+  const [words, weight] = other;
+  const lines = wrap(words, place.rightMm - place.leftMm, lettering(weight, column)).length;
+  return { ...place, middleMm: place.middleMm + (way * LINE * lines) / 2 };
+}
+
+type Told = readonly [words: string, weight: Weight];
 
 function boxesItems(count: number, { leftMm, middleMm }: Place): Item[] {
   return Array.from({ length: count }, (_, k) => tickBox([leftMm + 0.5 + 9 * k, middleMm - 1.6]));
