@@ -22,7 +22,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
   const rails = plan.array.rails.filter(({ rowId }) => rowId === row.id).sort((a, b) => a.v - b.v);
   const from = Math.min(row.at[0], ...rails.map(({ fromU }) => fromU)) - 0.25;
   const to = Math.max(row.at[0] + row.lengthMm / 1000, ...rails.map(({ toU }) => toU)) + 0.25;
-  const scale = scaleFor({ wideM: to - from, highM: row.heightM }, { width: width - 4, height: 170 });
+  const scale = scaleFor({ wideM: to - from, highM: row.heightM }, { width: width - 4, height: 112 });
   const perM = pxPerM(scale);
   const [, bottom] = row.at;
   const x = (u: number) => (u - from) * perM + 2;

@@ -20,7 +20,8 @@ export const arrayView: SheetView = {
     ...workingSubjects('structure', plan.structure.workings),
     ...moduleSubjects(plan),
   ],
+  first: ({ array }) => array.modules[0] && `module:${array.modules[0].id}`,
   leavesOut: ({ array, structure }) => [...array.leavesOut, ...structure.leavesOut],
-  shows: 'roof from above, one row',
+  shows: 'roof, one row',
   Body: ArraySheet,
 };

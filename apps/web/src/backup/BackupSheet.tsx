@@ -23,7 +23,7 @@ export function BackupSheet({ plan, job, selected, onSelect }: SheetProps) {
       </Part>
       {backup.starts.length > 0 && (
         <Part title="Starts, each with everything else running" ruled count={backup.starts.length}>
-          <MotorStarts starts={backup.starts} selected={selected} onSelect={onSelect} />
+          <MotorStarts starts={backup.starts} findings={plan.checks.findings} selected={selected} onSelect={onSelect} />
         </Part>
       )}
       {backup.night && (

@@ -1,4 +1,4 @@
-import type { MotorStart } from '@eaveline/plan';
+import type { Finding, MotorStart } from '@eaveline/plan';
 import { Mark } from '../parts/Mark.tsx';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
 import table from '../parts/Table.module.css';
@@ -6,6 +6,7 @@ import { figure } from '../words/figure.ts';
 
 export interface MotorStartsProps {
   readonly starts: readonly MotorStart[];
+  readonly findings: readonly Finding[];
   readonly selected: string | undefined;
   readonly onSelect: (id: string) => void;
 }
@@ -21,13 +22,17 @@ const SAYS: Readonly<
 };
 
 /** Each motor's start on the rule: what it asks with the rest running, of what the battery gives for the moment. */
-export function MotorStarts({ starts, selected, onSelect }: MotorStartsProps) {
+export function MotorStarts({ starts, findings, selected, onSelect }: MotorStartsProps) {
   return (
-    <table className={table.table}>
+    <table className={`${table.table} ${table.middle}`}>
       <tbody>
         {starts.map(({ circuitId, name, lines, startVA, withRestVA, availableVA, verdict }) => {
           const id = `start:${circuitId}`;
-          const { state, words } = SAYS[verdict];
+          // the rule has the last word: it judges the sum, the stage weighs the motor alone
+          const finding = findings.find(({ rule, about }) => rule === 'backup-start' && about.id === circuitId);
+          const said = SAYS[verdict];
+          const state = finding?.state ?? said.state;
+          const words = state === said.state ? said.words : { fails: 'Fails', ask: 'Ask', meets: 'Meets' }[state];
           return (
             <tr key={id} data-selected={selected === id || undefined}>
               <th scope="row">

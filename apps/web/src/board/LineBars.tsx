@@ -32,6 +32,12 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
   const x = (amperes: number) => LEFT + (amperes / to) * (width - LEFT - 70);
   const barsY = used.length * ROW;
   const height = barsY + (judged ? 46 : 0) + 28;
+  // beside the bar, or in it where the limit stands too near
+  const compared = judged === undefined ? 0 : x(judged.compared);
+  const besideX =
+    judged !== undefined && judged.limit > judged.compared && x(judged.limit) - compared < 120
+      ? compared - 8
+      : compared + 8;
   const fails = judged !== undefined && judged.compared > judged.limit;
   return (
     <div ref={ref}>
@@ -96,7 +102,12 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
               height="16"
             />
             <path className="pen70 in-fails" d={`M${x(judged.limit)} ${barsY + 4}v32`} />
-            <text className={`bold ${fails ? 'fa' : ''} halo`} x={x(judged.compared) + 8} y={barsY + 25}>
+            <text
+              className={`bold ${fails ? 'fa' : ''} halo`}
+              x={besideX}
+              textAnchor={besideX < compared ? 'end' : 'start'}
+              y={barsY + 25}
+            >
               {figure(judged.compared, 1)} of {figure(judged.limit, 0)} A
             </text>
             <rect className="ring" x="0" y={barsY} width={width - 70} height="42" />

@@ -65,14 +65,16 @@ export function SourceCircuits({ circuits, job, findings, selected, onSelect }: 
                 <td className="num">{circuit.breakerA} A</td>
                 <td className="num">{figure(circuit.capacity.capacityA, 1)} A</td>
                 <td className={table.spare}>
-                  {named(circuit.cableSheetId)}, {figure(circuit.lengthM, 1)} m
+                  {named(circuit.cableSheetId)}
+                  <br />
+                  {figure(circuit.lengthM, 1)} m
                 </td>
                 <td className={`num ${table.spare}`}>
                   {circuit.loop === undefined
                     ? 'not known'
                     : `${figure(circuit.loop.ohm, 2)}${circuit.loop.limitOhm === undefined ? '' : ` of ${figure(circuit.loop.limitOhm, 2)}`} Ω`}
                 </td>
-                <td>
+                <td style={{ whiteSpace: 'nowrap' }}>
                   {state !== undefined && (
                     <>
                       <Mark state={state} size={15} /> <span className="small">{state}</span>

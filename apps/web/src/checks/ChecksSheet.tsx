@@ -10,7 +10,7 @@ const NEAREST = 8;
 
 /** Sheet 08: every rule applied to every thing, what stops the job first, each with its way out. */
 export function ChecksSheet({ plan, selected, onSelect }: SheetProps) {
-  const { edit } = useJob();
+  const { mend } = useJob();
   const [every, setEvery] = useState(false);
   const { findings } = plan.checks;
   const fails = findings.filter(({ state }) => state === 'fails');
@@ -30,7 +30,7 @@ export function ChecksSheet({ plan, selected, onSelect }: SheetProps) {
                 selected={selected === finding.id}
                 main={finding === next}
                 onSelect={onSelect}
-                onMend={edit}
+                onMend={mend}
               />
             ))}
           </ol>
@@ -46,7 +46,7 @@ export function ChecksSheet({ plan, selected, onSelect }: SheetProps) {
                 selected={selected === finding.id}
                 main={false}
                 onSelect={onSelect}
-                onMend={edit}
+                onMend={mend}
               />
             ))}
           </ol>

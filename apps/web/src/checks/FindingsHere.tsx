@@ -12,7 +12,7 @@ export interface FindingsHereProps {
 
 /** What fails or asks beside the things of one sheet; nothing where all of it meets. */
 export function FindingsHere({ findings, sheet, selected, onSelect }: FindingsHereProps) {
-  const { edit } = useJob();
+  const { mend } = useJob();
   const here = findings.filter((finding) => finding.sheet === sheet && finding.state !== 'meets');
   if (here.length === 0) return null;
   return (
@@ -25,7 +25,7 @@ export function FindingsHere({ findings, sheet, selected, onSelect }: FindingsHe
             selected={selected === finding.id}
             main={false}
             onSelect={onSelect}
-            onMend={edit}
+            onMend={mend}
           />
         ))}
       </ul>

@@ -12,10 +12,10 @@ export interface AheadListProps {
 
 /** What done the day before would save, and the way to choose it. */
 export function AheadList({ ahead, days }: AheadListProps) {
-  const { edit } = useJob();
+  const { mend } = useJob();
   const take = (taskIds: readonly string[], words: string) => {
     const changes = taskIds.map((id): Change => ({ path: ['choices', 'day', 'doneBefore', id], value: true }));
-    edit(changes, words);
+    mend(changes, words);
   };
   return (
     <table className={table.table}>

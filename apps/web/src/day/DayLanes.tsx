@@ -24,24 +24,28 @@ export function DayLanes({ day, startH, hoursPerDay, selected, onSelect }: DayLa
   const to = Math.ceil(Math.max(startH + lastH, day.dusk?.setH ?? 0) + 0.25);
   const from = Math.floor(startH);
   const x = (hour: number) => LEFT + ((hour - from) / (to - from)) * (width - LEFT - 14);
-  const lanes = LANES.map((place) => ({
-    place,
-    rows: laneRows(day.tasks.filter((task) => task.place === place)),
-  })).filter(({ rows }) => rows.length > 0);
+  const lanesOn = (on: number) =>
+    LANES.map((place) => {
+      const tasks = day.tasks.filter((task) => task.place === place && task.parts.some((part) => part.day === on));
+      return { place, rows: laneRows(tasks) };
+    }).filter(({ rows }) => rows.length > 0);
+  const dayList = Array.from({ length: days }, (_, d) => lanesOn(d + 1));
   const laneHigh = (rows: number) => rows * (BAR + 4) + 8;
-  const dayHigh = lanes.reduce((sum, { rows }) => sum + laneHigh(rows.length), 0) + 44;
+  const highs = dayList.map((lanes) => lanes.reduce((sum, { rows }) => sum + laneHigh(rows.length), 0) + 48);
+  const height = highs.reduce((sum, high) => sum + high, 0);
   const every = to - from > 9 && width < 500 ? 3 : 1;
   return (
     <div ref={ref}>
       <svg
         width={width}
-        height={days * dayHigh}
-        viewBox={`0 0 ${width} ${days * dayHigh}`}
+        height={height}
+        viewBox={`0 0 ${width} ${height}`}
         role="group"
         aria-label={`${days} days of work as lanes`}
       >
-        {Array.from({ length: days }, (_, d) => {
-          const top = d * dayHigh + 18;
+        {dayList.map((lanes, d) => {
+          const dayHigh = highs[d] ?? 0;
+          const top = highs.slice(0, d).reduce((sum, high) => sum + high, 0) + 18;
           let y = top;
           return (
             // biome-ignore lint/suspicious/noArrayIndexKey: days keep their order
@@ -55,7 +59,7 @@ export function DayLanes({ day, startH, hoursPerDay, selected, onSelect }: DayLa
                   x={x(day.dusk.setH)}
                   y={top}
                   width={x(to) - x(day.dusk.setH)}
-                  height={dayHigh - 44}
+                  height={dayHigh - 48}
                 />
               )}
               {day.outage && day.outage.day === d + 1 && (
@@ -65,7 +69,7 @@ export function DayLanes({ day, startH, hoursPerDay, selected, onSelect }: DayLa
                     x={x(startH + day.outage.fromH)}
                     y={top}
                     width={x(startH + day.outage.toH) - x(startH + day.outage.fromH)}
-                    height={dayHigh - 44}
+                    height={dayHigh - 48}
                   />
                   <text className="qt close" x={x(startH + day.outage.fromH) + 3} y={top - 5}>
                     house without power

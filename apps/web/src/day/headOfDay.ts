@@ -1,10 +1,10 @@
 import type { Plan } from '@eaveline/plan';
 import type { Head } from '../frame/head.ts';
 import { clock } from '../words/clock.ts';
-import { counted, sentence } from '../words/count.ts';
+import { counted } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
 
-const inHundred = (chance: number) => `${Math.floor(chance * 100)} in 100`;
+const timesInHundred = (chance: number) => `${Math.floor(chance * 100)} times in 100`;
 
 /** How many days with what chance; below it what done before would save one. */
 export function headOfDay({ day }: Pick<Plan, 'day'>): Head {
@@ -18,7 +18,7 @@ export function headOfDay({ day }: Pick<Plan, 'day'>): Head {
     day.dusk && `Dusk at ${clock(day.dusk.setH)}`,
   ].filter((words) => words !== undefined);
   return {
-    sentence: `${sentence(counted(day.days, 'day'))}${promised === undefined ? '' : `, in ${inHundred(promised.chance)} tries`}.`,
+    sentence: `Done in ${counted(day.days, 'day')}${promised === undefined ? '' : `, ${timesInHundred(promised.chance)}`}.`,
     quiet: `${quiet.join('. ')}.`,
   };
 }

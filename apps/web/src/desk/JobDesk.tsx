@@ -1,6 +1,6 @@
-import type { SheetNo } from '@eaveline/plan';
+import type { Change, SheetNo } from '@eaveline/plan';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import desk from '../frame/Desk.module.css';
 import { PhoneBar } from '../frame/PhoneBar.tsx';
 import { PhoneHead } from '../frame/PhoneHead.tsx';
@@ -36,12 +36,18 @@ export function JobDesk({ session, open, sheet, at }: JobDeskProps) {
   const no = sheet ?? '01';
   const navigate = useNavigate();
   const [padOpen, setPadOpen] = useState(false);
+  const [said, setSaid] = useState<string>();
   const [keysShown, setKeysShown] = useState(false);
 
   const subjects = useMemo(() => (plan === undefined ? undefined : allSubjects(VIEWS, plan, job)), [plan, job]);
   const here = subjects?.get(no) ?? [];
   const everywhere = useMemo(() => [...(subjects?.values() ?? [])].flat(), [subjects]);
-  const subject = here.find(({ id }) => id === at);
+  const first = plan === undefined ? undefined : VIEWS[no].first?.(plan);
+  const subject =
+    here.find(({ id }) => id === at) ??
+    here.find(({ id }) => id === first) ??
+    here.find(({ finding }) => finding !== undefined && finding.state !== 'meets') ??
+    here[0];
   const next = useMemo(() => (subject === undefined ? [] : goesOnTo(subject, everywhere)), [subject, everywhere]);
 
   const goTo = (to: SheetNo, select?: string) =>
@@ -63,14 +69,25 @@ export function JobDesk({ session, open, sheet, at }: JobDeskProps) {
     const to = nextFinding(plan, no, at, by);
     if (to !== undefined) goTo(to.sheet, to.id);
   };
+  const undo = () => {
+    if (open.undo !== undefined) setSaid(`Taken back: ${open.undo}`);
+    session.undo();
+  };
   const goBack = () => {
     if (padOpen) setPadOpen(false);
     else if (at !== undefined) goTo(no);
     else toBook();
   };
+  const takeMend = useCallback(
+    (changes: readonly Change[], words: string) => {
+      const refusal = session.edit(changes, words);
+      setSaid(refusal === undefined ? `${words.replace(/\.$/, '')}: done. Z takes it back.` : `Not taken. ${refusal}`);
+    },
+    [session],
+  );
   const takeFirstMend = () => {
     const mend = subject?.finding?.mends.find(({ changes }) => changes !== undefined);
-    if (mend?.changes !== undefined) session.edit(mend.changes, mend.words);
+    if (mend?.changes !== undefined) takeMend(mend.changes, mend.words);
   };
 
   useKeys({
@@ -81,7 +98,7 @@ export function JobDesk({ session, open, sheet, at }: JobDeskProps) {
     n: () => step(1),
     p: () => step(-1),
     m: takeFirstMend,
-    z: () => session.undo(),
+    z: undo,
     d: nextPaper,
     '?': () => setKeysShown(true),
     Escape: goBack,
@@ -92,7 +109,7 @@ export function JobDesk({ session, open, sheet, at }: JobDeskProps) {
     document.documentElement.dataset.wiring = job.facts.board.wiring ?? defaultWiring(job.choices.rules.pack);
   }, [no, job]);
 
-  const onDesk = useMemo<JobOnDesk>(() => ({ job, edit: session.edit }), [job, session]);
+  const onDesk = useMemo<JobOnDesk>(() => ({ job, edit: session.edit, mend: takeMend }), [job, session, takeMend]);
   const select = (to: PlacedSubject) => goTo(to.sheet, to.id);
   return (
     <JobContext value={onDesk}>
@@ -100,7 +117,7 @@ export function JobDesk({ session, open, sheet, at }: JobDeskProps) {
         <div className={desk.desk} data-pad={padOpen ? 'open' : undefined}>
           <PhoneHead
             title={sheet === undefined ? 'Sheets' : `${no} ${sheetName(no)}`}
-            aside={job.name}
+            aside={open.keeping.kind === 'waiting' || open.keeping.kind === 'two versions' ? 'not saved' : job.name}
             backTo={sheet === undefined ? { to: '/' } : { to: '/job/$id', id: job.id }}
           />
           <Register
@@ -110,20 +127,30 @@ export function JobDesk({ session, open, sheet, at }: JobDeskProps) {
             keeping={open.keeping}
             undo={open.undo}
             open={sheet === undefined}
-            onUndo={() => session.undo()}
+            onUndo={undo}
             onKeepMine={() => void session.keepMine()}
             onTakeTheirs={() => void session.takeTheirs()}
             onSaveNow={() => void session.saveNow()}
             onKeys={() => setKeysShown(true)}
           />
-          <Sheet no={no} open={open} selected={at} listed={sheet === undefined} onSelect={(id) => goTo(no, id)} />
-          <PadStrip subject={sheet === undefined ? undefined : subject} onOpen={() => setPadOpen(true)} />
+          <Sheet
+            no={no}
+            open={open}
+            said={said}
+            selected={subject?.id}
+            listed={sheet === undefined}
+            onSelect={(id) => goTo(no, id)}
+          />
+          <PadStrip
+            subject={sheet === undefined || at === undefined ? undefined : subject}
+            onOpen={() => setPadOpen(true)}
+          />
           <Pad
             subject={subject}
             next={next}
             stale={open.stale}
             onGo={select}
-            onMend={(changes, words) => session.edit(changes, words)}
+            onMend={takeMend}
             onClose={() => setPadOpen(false)}
           />
           <PhoneBar jobId={job.id} current={sheet} />

@@ -10,6 +10,8 @@ import { VIEWS } from './views.ts';
 export interface SheetPartProps {
   readonly no: SheetNo;
   readonly open: OpenJob;
+  /** What became of the last mend. */
+  readonly said: string | undefined;
   readonly selected: string | undefined;
   /** True where a phone shows the list of sheets in its place. */
   readonly listed: boolean;
@@ -17,7 +19,7 @@ export interface SheetPartProps {
 }
 
 /** The sheet of an open job: drawn from its plan, or saying plainly what it waits for. */
-export function Sheet({ no, open, selected, listed, onSelect }: SheetPartProps) {
+export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartProps) {
   const { job, plan, stale, notWorkedOut } = open;
   if (listed && matchMedia('(max-width: 760px)').matches) return null;
   const view = VIEWS[no];
@@ -56,6 +58,7 @@ export function Sheet({ no, open, selected, listed, onSelect }: SheetPartProps) 
       notice={notice}
       leavesOut={view.leavesOut(plan)}
       stale={stale}
+      said={said}
     >
       <Drawn key={no} what={`${no}, ${job.id}`}>
         <view.Body plan={plan} job={job} selected={selected} onSelect={onSelect} />

@@ -17,6 +17,8 @@ export interface SheetProps {
 export interface SheetView {
   readonly head: (plan: Plan, job: Job) => Head;
   readonly subjects: (plan: Plan, job: Job) => readonly Subject[];
+  /** What the pad shows before anything is selected: what matters most here. Where left out, the first that does not meet. */
+  readonly first?: (plan: Plan) => string | undefined;
   readonly leavesOut: (plan: Plan) => readonly string[];
   /** For the title block: what is drawn. */
   readonly shows: string;

@@ -5,9 +5,9 @@ import type { OpenJob } from '../job/jobSession.ts';
 import { clock } from '../words/clock.ts';
 import { figure } from '../words/figure.ts';
 
-/** `typical year, 21 km off`: every sheet says which weather its figures stand on. */
+/** `normals, 21 km off`: every sheet says which weather its figures stand on. */
 export function weatherWords({ site: { climate } }: Plan): string {
-  const kind = climate.kind === 'weather file' ? 'weather file' : 'monthly normals';
+  const kind = climate.kind === 'weather file' ? 'file' : 'normals';
   return `${kind}, ${figure(climate.distanceKm, 0)} km off`;
 }
 

@@ -7,9 +7,9 @@ export interface NorthArrowProps {
 export function NorthArrow({ x, y }: NorthArrowProps) {
   return (
     <g transform={`translate(${x} ${y})`} aria-hidden="true">
-      <path className="pen35" d="M0 44V6" />
+      <path className="pen35" d="M0 30V6" />
       <path className="on-ink" d="M0 0 5 14 0 11-5 14Z" />
-      <text className="bold" y="58" textAnchor="middle">
+      <text className="bold" y="42" textAnchor="middle">
         N
       </text>
     </g>

@@ -23,7 +23,7 @@ test('one metre at 1:100 is 10 mm of paper, 37.8 px', () => {
 });
 
 test('the eave of a north plane lies at the top of the drawing, its left end at the right', () => {
-  const view = planView(boundsOf([north]), 100, { x: 10, y: 10 });
+  const view = planView(boundsOf([north]), 100, { x: 10, y: 10, foot: 10 });
   const [x, y] = view.inPlane(north, [0, 0]);
   expect(x).toBeCloseTo(10 + 16.8 * pxPerM(100), 6);
   expect(y).toBeCloseTo(10, 6);

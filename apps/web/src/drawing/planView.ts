@@ -30,7 +30,11 @@ export interface PlanView {
 }
 
 /** A view with some room round the roof, in px, for sizes and names. */
-export function planView(bounds: Bounds, scale: number, margin: { readonly x: number; readonly y: number }): PlanView {
+export function planView(
+  bounds: Bounds,
+  scale: number,
+  margin: { readonly x: number; readonly y: number; readonly foot: number },
+): PlanView {
   const perM = pxPerM(scale);
   const place = (eastM: number, northM: number): Px => [
     margin.x + (eastM - bounds.minE) * perM,
@@ -40,7 +44,7 @@ export function planView(bounds: Bounds, scale: number, margin: { readonly x: nu
     scale,
     pxPerM: perM,
     width: (bounds.maxE - bounds.minE) * perM + 2 * margin.x,
-    height: (bounds.maxN - bounds.minN) * perM + 2 * margin.y,
+    height: (bounds.maxN - bounds.minN) * perM + margin.y + margin.foot,
     place,
     inPlane({ outline3d, along, upSlope }, [u, v]) {
       const [e, n] = outline3d[0] ?? [0, 0, 0];

@@ -7,7 +7,8 @@ import { headOfEnergy } from './headOfEnergy.ts';
 export const energyView: SheetView = {
   head: headOfEnergy,
   subjects: energySubjects,
+  first: () => 'year',
   leavesOut: ({ energy }) => energy.leavesOut,
-  shows: 'months, every module',
+  shows: 'months, modules',
   Body: EnergySheet,
 };

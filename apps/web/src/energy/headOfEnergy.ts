@@ -1,5 +1,6 @@
 import type { Plan } from '@eaveline/plan';
 import type { Head } from '../frame/head.ts';
+import { placeWords } from '../site/headOfSite.ts';
 import { figure } from '../words/figure.ts';
 
 const mwh = (kwh: number) => figure(kwh / 1000, 1);
@@ -12,6 +13,6 @@ export function headOfEnergy({ energy, sun: { climate } }: Pick<Plan, 'energy' |
   const far = climate.far ? ', farther than they carry' : '';
   return {
     sentence: `${mwh(energy.annualKwh)} MWh a year. Nine years in ten: ${mwh(low)} to ${mwh(high)}.`,
-    quiet: `${weather} of ${climate.name}, ${figure(climate.distanceKm, 0)} km off${far}. ${figure(energy.kwhPerKw, 0)} kWh for each kW of modules.`,
+    quiet: `${weather} of ${placeWords(climate)}, ${figure(climate.distanceKm, 0)} km off${far}. ${figure(energy.kwhPerKw, 0)} kWh for each kW of modules.`,
   };
 }

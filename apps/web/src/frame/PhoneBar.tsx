@@ -32,7 +32,12 @@ export function PhoneBar({ jobId, current }: PhoneBarProps) {
           {word}
         </Link>
       ))}
-      <Link to="/job/$id" params={{ id: jobId }} aria-current={current === undefined || others ? 'page' : undefined}>
+      <Link
+        to="/job/$id"
+        params={{ id: jobId }}
+        activeOptions={{ exact: true }}
+        aria-current={current === undefined || others ? 'page' : undefined}
+      >
         <Icon name="book" />
         Sheets
       </Link>

@@ -12,11 +12,22 @@ export interface SheetFrameProps {
   readonly notice?: string;
   readonly leavesOut?: readonly string[];
   readonly stale?: boolean;
+  /** What became of the last act on it. */
+  readonly said?: string | undefined;
   readonly children: ReactNode;
 }
 
 /** A drawing sheet: trimmed edge, frame, zones, the sentence that heads it, title block at the foot. */
-export function SheetFrame({ no, head, cells, notice, leavesOut = [], stale = false, children }: SheetFrameProps) {
+export function SheetFrame({
+  no,
+  head,
+  cells,
+  notice,
+  leavesOut = [],
+  stale = false,
+  said,
+  children,
+}: SheetFrameProps) {
   return (
     <main className={styles.sheet} id="sheet" tabIndex={-1}>
       <Zones />
@@ -30,6 +41,11 @@ export function SheetFrame({ no, head, cells, notice, leavesOut = [], stale = fa
           {stale && (
             <p className={styles.stale} role="status">
               Being worked out again: figures underlined in dots are of the state before.
+            </p>
+          )}
+          {said !== undefined && (
+            <p className={styles.said} role="status">
+              {said}
             </p>
           )}
           {children}

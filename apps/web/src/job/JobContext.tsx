@@ -7,6 +7,8 @@ export interface JobOnDesk {
   readonly job: Job;
   /** Gives back why not, in words, where the change is not taken. */
   readonly edit: (changes: readonly Change[], words: string) => string | undefined;
+  /** Takes a mend; where it is not taken the sheet says why. */
+  readonly mend: (changes: readonly Change[], words: string) => void;
 }
 
 export const JobContext = createContext<JobOnDesk | undefined>(undefined);

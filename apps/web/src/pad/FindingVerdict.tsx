@@ -38,7 +38,7 @@ export function FindingVerdict({ finding }: FindingVerdictProps) {
       {detail !== undefined && <p className="quiet">{detail}</p>}
       <p className={styles.source}>
         {clause}
-        {edition !== '' && `, edition ${edition}`}. {seenWords(finding)}
+        {edition !== '' && finding.seen !== 'equipment sheet' && `. Edition: ${edition}`}. {seenWords(finding)}
       </p>
     </div>
   );

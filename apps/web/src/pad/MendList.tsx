@@ -37,7 +37,7 @@ function MendLine({ mend: { words, value, changes }, unit, main, onMend }: MendL
   return (
     <li>
       {changes === undefined ? (
-        <span>{words}</span>
+        <span className={styles.act}>{words}</span>
       ) : (
         <Act look={main ? 'main' : 'edge'} onPress={() => onMend(changes, words)}>
           {words.replace(/\.$/, '')}

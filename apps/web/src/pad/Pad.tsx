@@ -46,7 +46,9 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
             <WorkingSteps inputs={working.inputs ?? []} />
             {working.formula !== undefined && (
               <p className={styles.formula}>
-                {working.symbol !== undefined && <i className="symbol">{working.symbol}: </i>}
+                {working.symbol !== undefined && !working.formula.startsWith(working.symbol) && (
+                  <i className="symbol">{working.symbol}: </i>
+                )}
                 {working.formula}
               </p>
             )}

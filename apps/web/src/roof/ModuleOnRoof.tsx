@@ -46,17 +46,17 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
       <text
         className={`halo ${small ? 'zone' : ''} ${selected ? 'bold' : ''}`}
         x={centre[0]}
-        y={centre[1] + (high > 40 ? -1 : 4)}
+        y={centre[1] + (high > 29 ? -1 : 4)}
         textAnchor="middle"
       >
         {name}
       </text>
-      {high > 40 && wide > 20 && lines.length > 0 && (
+      {high > 29 && wide > 20 && lines.length > 0 && (
         <text className="zone close halo" x={centre[0]} y={centre[1] + 12} textAnchor="middle">
           {lines.length === 3 ? 'L123' : lines.join('-')}
         </text>
       )}
-      {high <= 40 && wide > 50 && lines.length > 0 && (
+      {high <= 29 && wide > 44 && lines.length > 0 && (
         <text className="zone close halo" x={centre[0] + 24} y={centre[1] + 4} textAnchor="middle">
           {lines.length === 3 ? 'L123' : lines.join('-')}
         </text>

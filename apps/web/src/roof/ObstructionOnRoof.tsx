@@ -1,12 +1,13 @@
 import type { RoofObstruction, RoofPlane, UV } from '@eaveline/plan';
 import type { PlanView } from '../drawing/planView.ts';
 import { pathOf } from '../drawing/point.ts';
-import { figure } from '../words/figure.ts';
+import type { ObstructionLabel } from './labelSpot.ts';
 
 export interface ObstructionOnRoofProps {
   readonly obstruction: RoofObstruction;
   readonly plane: RoofPlane;
   readonly view: PlanView;
+  readonly label: ObstructionLabel;
 }
 
 const QUARTERS = [
@@ -17,11 +18,8 @@ const QUARTERS = [
 ] as const;
 
 /** What stands on a plane, with the ring that is kept free about it. */
-export function ObstructionOnRoof({
-  obstruction: { centre, widthM, depthM, clearM, name },
-  plane,
-  view,
-}: ObstructionOnRoofProps) {
+export function ObstructionOnRoof({ obstruction, plane, view, label }: ObstructionOnRoofProps) {
+  const { centre, widthM, depthM, clearM } = obstruction;
   const [u, v] = centre;
   const body = QUARTERS.map(([x, y]): UV => [u + (x * widthM) / 2, v + (y * depthM) / 2]);
   const ring = Array.from({ length: 48 }, (_, i): UV => {
@@ -30,9 +28,9 @@ export function ObstructionOnRoof({
     return [u + Math.sign(cos) * (widthM / 2) + cos * clearM, v + Math.sign(sin) * (depthM / 2) + sin * clearM];
   });
   const [x, y] = view.inPlane(plane, centre);
-  const r = (clearM + widthM / 2) * view.pxPerM;
+  const { knee, text, anchor, words } = label;
   return (
-    <g role="img" aria-label={`${name} on the ${plane.name} plane, ${figure(clearM * 1000, 0)} mm kept clear`}>
+    <g>
       {clearM > 0 && (
         <path
           className="pen25 centre-line"
@@ -49,10 +47,10 @@ export function ObstructionOnRoof({
           true,
         )}
       />
-      <path className="pen25" d={`M${x} ${y}L${x + r * 0.75 + 4} ${y - r * 0.75 - 4}h8`} />
+      <path className="pen25" d={`M${x} ${y}L${knee[0]} ${knee[1]}h${anchor === 'start' ? 8 : -8}`} />
       <circle className="on-ink" cx={x} cy={y} r="1.4" />
-      <text className="close halo" x={x + r * 0.75 + 15} y={y - r * 0.75}>
-        {name}, {figure(clearM * 1000, 0)} clear
+      <text className="close halo" x={text[0]} y={text[1]} textAnchor={anchor}>
+        {words}
       </text>
     </g>
   );

@@ -8,6 +8,7 @@ import { NorthArrow } from '../drawing/NorthArrow.tsx';
 import { boundsOf, planView } from '../drawing/planView.ts';
 import { scaleFor } from '../drawing/scale.ts';
 import { useWidth } from '../drawing/useWidth.ts';
+import { labelOf } from './labelSpot.ts';
 import { ModuleOnRoof } from './ModuleOnRoof.tsx';
 import { ObstructionOnRoof } from './ObstructionOnRoof.tsx';
 import { PlaneOnRoof } from './PlaneOnRoof.tsx';
@@ -30,7 +31,7 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
   const { planes } = plan.roof;
   const bounds = boundsOf(planes);
   const phone = width < 500;
-  const margin = phone ? { x: 34, y: 44 } : { x: 74, y: 58 };
+  const margin = phone ? { x: 30, y: 54, foot: 44 } : { x: 42, y: 54, foot: 44 };
   const fits = scaleFor(
     { wideM: bounds.maxE - bounds.minE, highM: bounds.maxN - bounds.minN },
     { width: width - 2 * margin.x, height: phone ? 700 : 470 },
@@ -65,6 +66,11 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
     return [{ x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }];
   });
 
+  const labels = planes.flatMap((plane) =>
+    plane.obstructions.map((obstruction) => ({ plane, obstruction, label: labelOf(obstruction, plane, view, boxes) })),
+  );
+  const taken = [...boxes, ...labels.map(({ label }) => label.box)];
+
   return (
     <div ref={ref} style={{ overflowX: 'auto' }}>
       <svg
@@ -78,11 +84,11 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
           <Hatch id={hatch} ink="fails" />
         </defs>
         {planes.map((plane) => {
-          const outline = plane.outline.map((at) => view.inPlane(plane, at));
+          const outline = (plane.usable.length > 2 ? plane.usable : plane.outline).map((at) => view.inPlane(plane, at));
           const name = `${plane.name} ${Number(plane.pitchDeg.toFixed(1))}°`;
           const wide = name.length * 8.4;
-          const flat = freeSpot(outline, boxes, { width: wide, height: 20 });
-          const upright = flat === undefined ? freeSpot(outline, boxes, { width: 20, height: wide }) : undefined;
+          const flat = freeSpot(outline, taken, { width: wide, height: 20 });
+          const upright = flat === undefined ? freeSpot(outline, taken, { width: 20, height: wide }) : undefined;
           return (
             <PlaneOnRoof
               key={plane.id}
@@ -96,11 +102,6 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
             />
           );
         })}
-        {planes.flatMap((plane) =>
-          plane.obstructions.map((obstruction) => (
-            <ObstructionOnRoof key={obstruction.id} obstruction={obstruction} plane={plane} view={view} />
-          )),
-        )}
         {plan.array.modules.map((module) => {
           const plane = planes.find(({ id }) => id === module.planeId);
           if (plane === undefined) return null;
@@ -118,6 +119,9 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
             />
           );
         })}
+        {labels.map(({ plane, obstruction, label }) => (
+          <ObstructionOnRoof key={obstruction.id} obstruction={obstruction} plane={plane} view={view} label={label} />
+        ))}
         <RoofSizes plan={plan} view={view} bounds={bounds} selected={selected} />
         <ThingsAround objects={job.facts.site.objects} view={view} bounds={bounds} />
         <NorthArrow x={phone ? 12 : 24} y={2} />

@@ -25,7 +25,7 @@ export function RoofSizes({ plan, view, bounds, selected }: RoofSizesProps) {
   return (
     <>
       <Chain points={[southWest, southEast]} words={[mm(maxE - minE)]} off={-24} />
-      <Chain points={[southWest, northWest]} words={[mm(maxN - minN)]} off={-50} />
+      <Chain points={[southWest, northWest]} words={[mm(maxN - minN)]} off={26} />
       {row && plane && <RowChain row={row} plane={plane} view={view} />}
     </>
   );

@@ -47,7 +47,7 @@ export function ThingsAround({ objects, view, bounds }: ThingsAroundProps) {
         <text
           className="close halo"
           x={right ? at.x - drawnR - 10 : at.x + drawnR + 10}
-          y={Math.max(at.y - drawnR * 0.4, 12)}
+          y={Math.max(Math.min(at.y - drawnR * 0.4, within ? Infinity : 10), 10)}
           textAnchor={right ? 'end' : 'start'}
         >
           {words}

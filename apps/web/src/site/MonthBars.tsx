@@ -43,7 +43,7 @@ export function MonthBars({ id, values, second, selected, onSelect }: MonthBarsP
             <g key={tick}>
               <path className="pen25" d={`M${LEFT - 5} ${y(tick)}H${LEFT}`} />
               <text x={LEFT - 9} y={y(tick) + 4.5} textAnchor="end">
-                {figure(tick, 0)}
+                {figure(tick, Number.isInteger(step) ? 0 : 1)}
               </text>
             </g>
           ))}

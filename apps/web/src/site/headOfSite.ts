@@ -3,10 +3,17 @@ import type { Head } from '../frame/head.ts';
 import { counted, sentence } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
 
-/** `weather of Ballarat, 21 km off` */
+/** The nearest place the weather was taken at, and how many others count. */
+export function placeWords({ name, places }: Pick<Plan['site']['climate'], 'name' | 'places'>): string {
+  const [nearest, ...others] = places;
+  if (nearest === undefined) return name;
+  return others.length === 0 ? nearest.name : `${nearest.name} and ${others.length} more`;
+}
+
+/** `Monthly normals of Ballarat and 2 more, 21 km off` */
 function weather({ climate }: Pick<Plan, 'site'>['site']): string {
   const what = climate.kind === 'weather file' ? 'A weather file' : 'Monthly normals';
-  return `${what} of ${climate.name}, ${figure(climate.distanceKm, 0)} km off${climate.far ? ': farther than they carry' : ''}`;
+  return `${what} of ${placeWords(climate)}, ${figure(climate.distanceKm, 0)} km off${climate.far ? ': farther than they carry' : ''}`;
 }
 
 /** Where it is, and what the survey lacks; below it which weather, and how far away it was taken. */

@@ -5,12 +5,13 @@ import { SiteSheet } from './SiteSheet.tsx';
 
 /** Sheet 01. */
 export const siteView: SheetView = {
-  head: (plan, job) => headOfSite(plan, job.facts.site.address),
+  head: (plan, job) => headOfSite(plan, job.name),
   subjects: ({ site, sun }) => [
     ...workingSubjects('site', site.workings),
     ...workingSubjects('sun', sun.workings),
     ...(sun.workings[0] === undefined ? [] : [{ id: 'climate', name: 'Sun on the level', working: sun.workings[0] }]),
   ],
+  first: () => 'climate',
   leavesOut: ({ site, sun }) => [...site.leavesOut, ...sun.leavesOut],
   shows: 'place and supply',
   Body: SiteSheet,

@@ -1,6 +1,7 @@
 import type { TestRow } from '@eaveline/plan';
 import { Mark } from '../parts/Mark.tsx';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
+import { sentence } from '../words/count.ts';
 import { figure, withUnit } from '../words/figure.ts';
 import styles from './TestLine.module.css';
 
@@ -24,9 +25,8 @@ export function TestLine({ row, selected, onSelect }: TestLineProps) {
         <button type="button" data-subject={id} aria-pressed={selected} onClick={() => onSelect(id)}>
           {name}
         </button>
-        <p className="small quiet">
-          {point}. {instrument}.
-        </p>
+        <p className="small">{sentence(point)}.</p>
+        <p className="small quiet">{sentence(instrument)}.</p>
         {selected && conditions.length > 0 && <p className="small quiet">{conditions.join('. ')}.</p>}
         {selected && suspects.length > 0 && (
           <ol className={styles.suspects}>

@@ -15,8 +15,7 @@ export function TestsSheet({ plan: { tests }, selected, onSelect }: SheetProps) 
   return (
     <>
       <p className="quiet small">
-        Readings are entered on sheet 11 later on; until then they come in with the job file. Each is kept with who,
-        when and which instrument.
+        Readings cannot be typed in here yet; they come in with the job file, each with who, when and which instrument.
       </p>
       {GROUPS.map(({ group, title }) => {
         const rows = tests.rows.filter((row) => row.group === group);

@@ -2,6 +2,7 @@ import type { Plan } from '@eaveline/plan';
 import { Thing } from '../drawing/Thing.tsx';
 import { Tube } from '../drawing/Tube.tsx';
 import { figure } from '../words/figure.ts';
+import { dropGroups } from './dropGroups.ts';
 import { riseFinding } from './headOfTrunks.ts';
 import type { Stretches, Unrolled } from './unroll.ts';
 
@@ -38,7 +39,9 @@ export function OneTrunk({
   const end = x.get(trunk.farDrop);
   const letters = trunk.lines.join(' ');
   const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${finding === undefined ? '' : `, ${finding.state}`}`;
-  const cutX = (boardX + 46 + trunkFrom) / 2;
+  const cutX = trunkFrom - 34;
+  const near = xs.slice(1).map((each, i) => each - (xs[i] as number));
+  const half = Math.min(14, Math.max(Math.min(...near, 30) / 2 - 1.5, 5));
   const under = feedX - trunkFrom > 12;
   return (
     <Thing id={`rise:${trunk.id}`} label={label} selected={selected} onSelect={onSelect}>
@@ -54,41 +57,49 @@ export function OneTrunk({
         {circuit === undefined ? '' : `${circuit.breakerA} A`}
       </text>
       {under ? (
-        <Tube d={`M${boardX + 46} ${wire}H${trunkFrom - 44}l16 15H${feedX}V${wire}`} lines={trunk.lines} />
+        <Tube d={`M${boardX + 46} ${wire}H${trunkFrom - 24}l14 15H${feedX}V${wire}`} lines={trunk.lines} />
       ) : (
         <Tube d={`M${boardX + 46} ${wire}H${feedX}`} lines={trunk.lines} />
       )}
       <path d={`M${cutX - 7} ${wire - 9}l6 18M${cutX + 1} ${wire - 9}l6 18`} stroke="var(--ink)" strokeWidth="1.3" />
-      <text className="close halo" x={boardX + 56} y={wire - 11}>
+      <text className="close halo" x={boardX + 50} y={wire - 11}>
         {trunk.homeRun.lengthM.toFixed(1)} m
       </text>
-      <text className="close halo" x={boardX + 56} y={wire + 18}>
+      <text className="close halo" x={boardX + 50} y={wire + 18}>
         {cable === undefined ? '' : sizeWords(plan, trunk.id)}
       </text>
       <Tube d={`M${from} ${wire}H${to}`} lines={trunk.lines} />
       <path d={`M${from} ${wire - 5}v10M${to} ${wire - 5}v10`} stroke="var(--ink)" strokeWidth="4" />
-      {trunk.drops.map(({ number, moduleNames, unitId, line }) => {
+      {dropGroups(trunk.drops, plan.array.modules, plan.roof.planes).map(({ words, first, last }) => {
+        const a = (x.get(first) ?? 0) - half;
+        const b = (x.get(last) ?? 0) + half;
+        const close = words.length * 7 > b - a;
+        return (
+          <g key={first}>
+            <path className="pen25 in-quiet" d={`M${a} ${wire - 44}v-5H${b}v5`} />
+            <text className={`qt ${close ? 'close' : ''}`} x={a} y={wire - 54}>
+              {close && words.length * 5.6 > b - a + 14 ? words.replace(', row', '') : words}
+            </text>
+          </g>
+        );
+      })}
+      {trunk.drops.map(({ number, unitId, line }) => {
         const at = x.get(number);
         if (at === undefined) return null;
+        const module = plan.array.modules.find((each) => unitId !== undefined && each.unitId === unitId);
         const far = selected && number === trunk.farDrop;
         return (
           <g key={number}>
-            <path className="pen25" d={`M${at} ${wire - 3}V${wire - 17}`} />
+            <path className="pen25" d={`M${at} ${wire - 3}V${wire - 15}`} />
             <rect
               className={`${far ? 'pen70 on-wash' : 'pen35 on-film'} ${unitId === undefined ? 'hidden-line' : ''}`}
-              x={at - 14}
-              y={wire - 44}
-              width="28"
-              height="27"
+              x={at - half}
+              y={wire - 41}
+              width={2 * half}
+              height="26"
             />
-            <text
-              className="close"
-              x={at}
-              y={wire - 26}
-              textAnchor="middle"
-              textLength={(moduleNames[0]?.length ?? 0) > 4 ? 26 : undefined}
-            >
-              {unitId === undefined ? '' : (moduleNames[0] ?? '')}
+            <text className="close" x={at} y={wire - 23.5} textAnchor="middle">
+              {module === undefined ? '' : half < 10 ? module.place : `${module.row}·${module.place}`}
             </text>
             {trunk.lines.length > 1 && line !== undefined && (
               <text className="zone close halo" x={at + 3} y={wire - 6}>

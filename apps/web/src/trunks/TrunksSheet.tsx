@@ -16,8 +16,8 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   const { trunks } = plan.trunks;
   if (trunks.length === 0) return <p>No trunk yet. Lay modules first; the units on them want a cable.</p>;
   const width = Math.max(room - 1, LEAST_WIDTH);
-  const stretches: Stretches = { streetX: 30, boardX: 128, feedX: 240, trunkFrom: width * 0.42, trunkTo: width - 88 };
-  const { all, pxPerM } = unroll(trunks, stretches);
+  const stretches: Stretches = { streetX: 30, boardX: 128, feedX: 240, trunkFrom: width * 0.35, trunkTo: width - 78 };
+  const { all, scale } = unroll(trunks, stretches);
   // trunks of one system share a limit; where two systems meet on a board, the stricter is drawn
   const limits = trunks.flatMap(({ id }) => riseFinding(plan.checks.findings, id)?.limit ?? []);
   const limitV = limits.length === 0 ? undefined : Math.min(...limits);
@@ -31,7 +31,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
           width={width}
           stretches={stretches}
           all={all}
-          pxPerM={pxPerM}
+          scale={scale}
           selected={selected}
           onSelect={onSelect}
         />

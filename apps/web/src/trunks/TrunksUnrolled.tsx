@@ -9,16 +9,16 @@ export interface TrunksUnrolledProps {
   readonly width: number;
   readonly stretches: Stretches;
   readonly all: readonly Unrolled[];
-  readonly pxPerM: number;
+  readonly scale: number;
   readonly selected: string | undefined;
   readonly onSelect: (id: string) => void;
 }
 
-const ROW = 97;
+const ROW = 100;
 const TOP = 26;
 
 /** Street, board, home runs and trunks on one line each, units in the order of their drops. */
-export function TrunksUnrolled({ plan, job, width, stretches, all, pxPerM, selected, onSelect }: TrunksUnrolledProps) {
+export function TrunksUnrolled({ plan, job, width, stretches, all, scale, selected, onSelect }: TrunksUnrolledProps) {
   const { streetX, boardX, feedX, trunkFrom } = stretches;
   const height = TOP + all.length * ROW + 8;
   const middle = TOP + (all.length * ROW) / 2 + 6;
@@ -40,7 +40,7 @@ export function TrunksUnrolled({ plan, job, width, stretches, all, pxPerM, selec
           [0, 'street'],
           [boardX - 18, 'board'],
           [feedX - 50, 'home run'],
-          [trunkFrom, `trunk, ${Math.round(1000 / (pxPerM / 3.7795))} to 1 along the cable`],
+          [trunkFrom, `trunk, 1:${scale} along the cable`],
         ] as const
       ).map(([x, words]) => (
         <text key={words} className="qt" x={x} y="12">

@@ -24,7 +24,7 @@ export function VoltsGraph({ width, stretches, all, limitV, nominalV, selected }
   const hatch = useId();
   const { streetX, boardX, trunkTo } = stretches;
   const worst = Math.max(...all.map(({ trunk }) => trunk.rise.totalV), limitV ?? 0);
-  const step = roundStep(worst / 5);
+  const step = roundStep(worst / 6);
   const top = Math.ceil((worst * 1.06) / step) * step;
   const y = (volts: number) => TOP + HIGH - (volts / top) * HIGH;
   const right = trunkTo + 12;

@@ -30,7 +30,14 @@ function trunkSubjects({ trunks, checks }: Plan): Subject[] {
 export const trunksView: SheetView = {
   head: headOfTrunks,
   subjects: (plan) => [...trunkSubjects(plan), ...workingSubjects('trunks', plan.trunks.workings)],
+  first: ({ trunks: { trunks } }) => {
+    const worst = trunks.reduce<(typeof trunks)[number] | undefined>(
+      (a, b) => (a === undefined || b.rise.totalV > a.rise.totalV ? b : a),
+      undefined,
+    );
+    return worst && `rise:${worst.id}`;
+  },
   leavesOut: ({ trunks }) => trunks.leavesOut,
-  shows: 'trunks unrolled, volts',
+  shows: 'trunks, volts',
   Body: TrunksSheet,
 };
