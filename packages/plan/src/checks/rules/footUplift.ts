@@ -83,7 +83,10 @@ const article = (level: string) => (level === 'allowable' ? 'an allowable one' :
 const capacitySeen = ({ structure }: CheckContext) =>
   structure.capacity === undefined ? ('practice' as const) : ('equipment sheet' as const);
 
-/** Feet closer together, on the next rafters: the pull on a foot goes with the spacing. */
+/**
+ * Feet closer together, on the next rafters. The pull on a foot goes with the spacing, near enough to choose by: the
+ * figure itself waits until the feet are laid again.
+ */
 function closer({ choices, roof, facts }: CheckContext, margin: number, least: number): Mend {
   const spacingMm = choices.mounting?.footSpacingMm ?? 0;
   const rafterMm = Math.max(0, ...roof.planes.map((plane) => facts.roof.planes[plane.id]?.rafters.spacingMm ?? 0));
@@ -92,7 +95,6 @@ function closer({ choices, roof, facts }: CheckContext, margin: number, least: n
   if (onRafters <= 0) return { words: 'Choose a stronger fixing: one on every rafter does not hold.' };
   return {
     words: `Set feet at most ${onRafters} mm apart.`,
-    value: (margin * spacingMm) / onRafters,
     changes: [{ path: ['choices', 'mounting', 'footSpacingMm'], value: onRafters }],
   };
 }
