@@ -85,7 +85,7 @@ export const kitStage: Stage<'kit', 'array' | 'trunks' | 'board', KitView> = {
       breaks: split.breaks,
       labels,
       workings: cutting.bars === 0 ? [] : [wasteWorking(cutting, stockMm)],
-      leavesOut: leavesOut(view, split),
+      leavesOut: leavesOut(input, split),
     };
   },
 };
@@ -106,14 +106,16 @@ function wasteWorking({ wasteShare, bars, lowerBound, method }: KitPlan['cutting
   ]);
 }
 
-function leavesOut(view: KitView, { splices, breaks, tooLong }: SplitRails): string[] {
+function leavesOut({ view, array }: KitInput, { splices, breaks, tooLong }: SplitRails): string[] {
   const marked = splices.filter(({ clear }) => !clear).length;
+  const nominal = array.rails.filter(({ onRafters }) => !onRafters).map(({ name }) => name);
   return [
     'Conduit, glands, tray, flashing, sealant and screws for boxes are not counted.',
     'Earth conductor from rail to rail, and tails between board, changeover and meter, are not measured.',
     'Scaffold, anchors, edge protection, ladders and test gear are not in the kit.',
     'An extension of a trunk comes with its own joints.',
     'Labels count in sets: one for every place named.',
+    'Isolators and roof boxes are counted. Their ratings are not matched to the circuits.',
     `Pieces of rail are at least ${LEAST_PIECE_MM} mm, and neighbouring splices ${STAGGER_MM} mm apart: common practice, no source. They are not chosen for what wastes least.`,
     ...(breaks.length === 0
       ? []
@@ -123,6 +125,9 @@ function leavesOut(view: KitView, { splices, breaks, tooLong }: SplitRails): str
     ...(marked === 0
       ? []
       : [`${marked} splices stand near the middle of a span or beside another: the feet leave no better place.`]),
+    ...(nominal.length === 0
+      ? []
+      : [`Rafters are not known under ${nominal.join(', ')}: their fixings and splices go by nominal feet.`]),
     ...tooLong.map((name) => `Rail ${name} is longer than its sheet allows and has no gap to break in.`),
     ...(view.board.surgeDevice === undefined
       ? ['Whether the board has a surge device is not known: none is counted.']

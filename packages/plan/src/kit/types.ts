@@ -31,13 +31,21 @@ export interface KitPlan {
     readonly method: string;
   };
   /** Splices: on which rail, at what u of the rail from its left end, mm. */
-  readonly splices: readonly { readonly railId: string; readonly atMm: number }[];
+  readonly splices: readonly {
+    readonly railId: string;
+    readonly atMm: number;
+    /** Off the middle of its span, off the feet, and off the splices of the rail beside it. */
+    readonly clear: boolean;
+  }[];
+  /** Expansion breaks: the rail is two rails there, 20 mm apart, between two modules. From its left end, mm. */
+  readonly breaks: readonly { readonly railId: string; readonly atMm: number }[];
   readonly labels: readonly {
     readonly id: string;
     readonly text: string;
     readonly where: string;
     readonly clause: string;
     readonly seen: string;
+    /** Sets: one label for every place named in `where`; pieces where it goes with each trunk, battery or source. */
     readonly count: number;
   }[];
   readonly workings: readonly Working[];
