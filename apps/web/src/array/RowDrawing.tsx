@@ -32,7 +32,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
   const lower = rails[0];
   return (
     <div ref={ref} style={{ overflowX: 'auto' }}>
-      <svg width={Math.max(width, x(to))} height={foot + 84} role="img" aria-label={rowWords(row, rails)}>
+      <svg width={Math.max(width, x(to))} height={foot + 62} role="img" aria-label={rowWords(row, rails)}>
         {modules.map(({ id, at: [u, v], widthM, heightM, row: r, place }) => (
           <g key={id}>
             <rect
@@ -69,7 +69,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
           </g>
         ))}
         {lower && <FootSizes rail={lower} x={x} y={foot} />}
-        <text className="qt close" x="0" y={foot + 78}>
+        <text className="qt close" x="0" y={foot + 56}>
           {`1:${scale}. Row ${figure(row.lengthMm, 0)}, rails ${rails.map(({ lengthMm }) => figure(lengthMm, 0)).join(' and ')}, ${figure(bottom * 1000, 0)} up the slope from the eave. ${footWords(rails)}`}
         </text>
       </svg>

@@ -1,5 +1,6 @@
 import type { Plan } from '@eaveline/plan';
 import type { SheetView } from '../desk/sheetView.ts';
+import { moduleSum } from '../energy/moduleSum.ts';
 import { type Subject, workingSubjects } from '../pad/subject.ts';
 import { ArraySheet } from './ArraySheet.tsx';
 import { headOfArray } from './headOfArray.ts';
@@ -7,8 +8,9 @@ import { headOfArray } from './headOfArray.ts';
 function moduleSubjects({ array, energy }: Plan): Subject[] {
   const energyOf = new Map(energy.modules.map((each) => [each.moduleId, each]));
   return array.modules.map(({ id, name }) => {
-    const working = energyOf.get(id)?.working;
-    return { id: `module:${id}`, name: `${name}, energy in a year`, ...(working === undefined ? {} : { working }) };
+    const module = energyOf.get(id);
+    const about = { id: `module:${id}`, name: `${name}, energy in a year` };
+    return module === undefined ? about : { ...about, working: module.working, ledger: moduleSum(module) };
   });
 }
 
@@ -20,7 +22,10 @@ export const arrayView: SheetView = {
     ...workingSubjects('structure', plan.structure.workings),
     ...moduleSubjects(plan),
   ],
-  first: ({ array }) => array.modules[0] && `module:${array.modules[0].id}`,
+  first: ({ array: { modules } }) => {
+    const shown = modules.find(({ row, place }) => row === 1 && place === 1) ?? modules[0];
+    return shown && `module:${shown.id}`;
+  },
   leavesOut: ({ array, structure }) => [...array.leavesOut, ...structure.leavesOut],
   shows: 'roof, one row',
   Body: ArraySheet,

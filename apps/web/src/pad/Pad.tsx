@@ -1,5 +1,6 @@
 import type { Change } from '@eaveline/plan';
 import { Act } from '../parts/Act.tsx';
+import { Ledger } from '../parts/Ledger.tsx';
 import { copyText, rangeWords, valueWords } from './copyText.ts';
 import { FindingVerdict } from './FindingVerdict.tsx';
 import { workingOf } from './goesOnTo.ts';
@@ -43,6 +44,7 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
         )}
         {working && (
           <>
+            {subject?.ledger !== undefined && <Ledger label={subject.name} {...subject.ledger} />}
             <WorkingSteps inputs={working.inputs ?? []} />
             {working.formula !== undefined && (
               <p className={styles.formula}>

@@ -1,4 +1,11 @@
 import type { Finding, SheetNo, Working } from '@eaveline/plan';
+import type { LedgerLine } from '../parts/Ledger.tsx';
+
+/** A sum: what, factor, running value; then what it comes to. */
+export interface Sum {
+  readonly lines: readonly LedgerLine[];
+  readonly total: LedgerLine;
+}
 
 /** Something on a sheet that can be selected and shown on the pad. */
 export interface Subject {
@@ -7,6 +14,8 @@ export interface Subject {
   readonly name: string;
   /** How the figure came about. */
   readonly working?: Working;
+  /** The same as a sum that is written line under line, where the figure is one. */
+  readonly ledger?: Sum;
   /** The rule that judged it. */
   readonly finding?: Finding;
   /** What there is to say where no figure was worked out. */
