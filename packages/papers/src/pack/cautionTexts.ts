@@ -54,7 +54,7 @@ export const stepCautions: readonly StepCaution[] = [
   {
     step: 'Lifting',
     head: 'A module is a sail. Two people, two hands each; stop at the gust the lead has set.',
-    body: 'Gusts above 10 m/s with modules in hand, a wet or frosted roof, lightning within 10 km, a roof above 60 °C: the lead stops the work and nobody overrules it.',
+    body: 'Gusts above 10\u00a0m/s with modules in hand, a wet or frosted roof, lightning within 10\u00a0km, a roof above 60\u00a0°C: the lead stops the work and nobody overrules it.',
   },
   {
     step: 'Drilling',
@@ -107,7 +107,7 @@ export const stepCautions: readonly StepCaution[] = [
   {
     step: 'Battery',
     head: 'A battery cannot be made dead. No jewellery, insulated tools, terminals covered.',
-    body: 'Stair trolley, two to four people, wall and floor checked. One that was dropped stands outdoors, 15 m away. Last cover on before energy.',
+    body: 'Stair trolley, two to four people, wall and floor checked. One that was dropped stands outdoors, 15\u00a0m away. Last cover on before energy.',
     when: hasBattery,
   },
   {

@@ -46,7 +46,7 @@ function kitTable(lines: readonly KitLine[]): Part {
     columns: [
       { head: 'what', share: 4, weight: 700 },
       { head: 'count', share: 1.2, align: 'end' },
-      { head: 'unit', share: 1 },
+      { head: 'unit', share: 1, face: 'close' },
       { head: 'counted from', share: 4.6 },
       { head: 'store, van', share: 1.5 },
     ],
@@ -114,9 +114,9 @@ function railName(pack: Pack, railId: string): string {
 
 /** One bar of stock: its pieces in the order they are cut, what is left hatched. */
 function barPart(cut: RailCut, scale: Scale): Part {
-  return whole(11, ([x, top]): Item[] => {
+  return whole(8.5, ([x, top]): Item[] => {
     const left = x + 12;
-    const y = top - 7;
+    const y = top - 6;
     let at = 0;
     const pieces = cut.pieces.flatMap((piece) => {
       const from = left + at / scale;
@@ -133,18 +133,18 @@ function barPart(cut: RailCut, scale: Scale): Part {
     });
     const offcut = cut.offcutMm / scale;
     const from = left + cut.stockMm / scale - offcut;
-    const rest =
+    const offcutItems =
       cut.offcutMm >= 1
         ? [hatched(corners([from, y], offcut, 5), { gapMm: 1.5 }), box([from, y], offcut, 5, { pen: 0.25 })]
         : [];
-    const left_ = `${figure(Math.round(cut.offcutMm), 0)} left`;
+    const words = `${figure(Math.round(cut.offcutMm), 0)} left`;
     const beside = left + cut.stockMm / scale + 2;
     return [
       group(`bar ${cut.bar}`, [
         text(`bar ${cut.bar}`, [x, y + 1.3], CLOSE),
         ...pieces,
-        ...rest,
-        text(left_, [beside, y + 1.3], { ...CLOSE, ink: 'quiet' }),
+        ...offcutItems,
+        text(words, [beside, y + 1.3], { ...CLOSE, ink: 'quiet' }),
       ]),
     ];
   });

@@ -43,16 +43,23 @@ function lettersOf(rows: readonly TestRow[]): ReadonlyMap<string, string> {
   return new Map(kinds.map((kind, k) => [kind, String.fromCharCode(97 + k)]));
 }
 
+/** Two instruments a row, with room for the number of the one in hand and the end of its calibration. */
 function instruments(rows: readonly TestRow[]): Part {
+  const cells = [...lettersOf(rows)].map(
+    ([kind, letter]) => [letter, kind, { stroke: true }, { stroke: true }] as const,
+  );
+  const columns = [
+    { head: '', share: 0.6, weight: 700 },
+    { head: 'instrument', share: 4, face: 'close' },
+    { head: 'its number', share: 2.4 },
+    { head: 'in calibration until', share: 2.4, face: 'close' },
+  ] as const;
   return table({
     label: 'instruments',
-    columns: [
-      { head: '', share: 0.5, weight: 700 },
-      { head: 'instrument', share: 6 },
-      { head: 'maker’s number', share: 4 },
-      { head: 'calibrated until', share: 3 },
-    ],
-    rows: [...lettersOf(rows)].map(([kind, letter]) => ({ cells: [letter, kind, { stroke: true }, { stroke: true }] })),
+    columns: [...columns, ...columns],
+    rows: cells.flatMap((left, k) =>
+      k % 2 === 0 ? [{ cells: [...left, ...(cells[k + 1] ?? ['', '', '', ''])] }] : [],
+    ),
   });
 }
 
@@ -62,15 +69,15 @@ function testTable(rows: readonly TestRow[]): Part {
     label: 'tests',
     columns: [
       { head: '', share: 0.7, align: 'end' },
-      { head: 'test', share: 3, weight: 700, face: 'close' },
+      { head: 'test', share: 2.7, weight: 700, face: 'close' },
       { head: 'point', share: 3.4, face: 'close' },
-      { head: 'predicted', share: 2.6, face: 'close' },
-      { head: 'limit', share: 3, face: 'close' },
-      { head: 'with', share: 0.7, face: 'close' },
-      { head: 'reading', share: 2.6 },
-      { head: 'in limit, near', share: 1.5, face: 'close' },
-      { head: 'who', share: 1.4 },
-      { head: 'time', share: 1.3 },
+      { head: 'predicted', share: 3.7, face: 'close' },
+      { head: 'limit', share: 3.1, face: 'close' },
+      { head: 'with', share: 0.85, face: 'close' },
+      { head: 'reading', share: 2.4 },
+      { head: 'in limit, near', share: 1.4, face: 'close' },
+      { head: 'who', share: 1.2 },
+      { head: 'time', share: 1.2 },
     ],
     rows: rows.map((row) => ({
       of: row.id,
@@ -96,6 +103,7 @@ function testTable(rows: readonly TestRow[]): Part {
 export function predictedWords({ predicted, wanted }: TestRow): string {
   if (predicted === undefined) return wanted ?? 'look';
   const { value, unit, low, high, working } = predicted;
+  if (low === high) return `${withUnit(value, unit)}, exactly`;
   const places = working.decimals ?? placesFor(value);
   return `${withUnit(value, unit, places)} (${rangeOf(low, high, '', places)})`;
 }

@@ -82,7 +82,7 @@ function gaugePart(pack: Pack, trunk: TrunkPlan): Part[] {
         to: top,
         unit: 'V',
         limit: { value: limit, forbidden: 'above', text: `limit ${figure(limit, 2)}` },
-        reading: { value, text: `${figure(value, 2)} at the highest unit` },
+        reading: { value, text: figure(value, 2) },
         of: finding.id,
         label: `${against(value, limit, 'V')} above the point of supply`,
       }),

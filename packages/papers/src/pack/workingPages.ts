@@ -10,14 +10,15 @@ import { workingPart } from './workingPart.ts';
 export function workingPages(pack: Pack): Sheet[] {
   const findings = [...pack.fails, ...pack.asks];
   if (findings.length === 0) return [];
+  const printed = new Set<string>();
   const sentence = `How ${counted(findings.length, 'open figure')} came about.`;
   return pagesOf(pack, { no: '08.W', title: 'Workings' }, [
     headline(sentence, 'What each figure was made of, step by step, and where the step comes from.'),
-    ...findings.map(findingPart),
+    ...findings.map((finding) => findingPart(pack, finding, printed)),
   ]);
 }
 
-function findingPart(finding: Finding): Part {
+function findingPart(pack: Pack, finding: Finding, printed: Set<string>): Part {
   const { state, title, detail, clause, edition, seen, mends, needs, working } = finding;
   const parts: Part[] = [
     ...(detail === undefined ? [] : [paragraph(detail)]),
@@ -26,8 +27,8 @@ function findingPart(finding: Finding): Part {
       ink: 'quiet',
     }),
     ...mends.map((mend) => paragraph(`Mend: ${mend.words}`)),
-    ...(needs.length === 0 ? [] : [paragraph(`Waits for: ${needs.join(', ')}.`, { capMm: 2.1, ink: 'quiet' })]),
-    ...(working === undefined ? [] : [gap(1), workingPart(working)]),
+    ...(needs.length === 0 ? [] : [paragraph(`Waits for: ${factNames(pack, needs)}.`, { capMm: 2.1, ink: 'quiet' })]),
+    ...(working === undefined ? [] : [gap(1), workingPart(working, 6, printed)]),
   ];
   const body: Part = (at, widthMm, roomMm) => stacked(parts, at, widthMm, roomMm);
   const titled = headed(title, body);
@@ -41,6 +42,11 @@ function findingPart(finding: Finding): Part {
     return { ...block, items, rest: indented(rest) };
   };
   return (at, widthMm, roomMm) => stacked([gap(4), marked], at, widthMm, roomMm);
+}
+
+/** Facts as the survey names them; a path where it has no name for one. */
+function factNames({ plan }: Pack, needs: readonly string[]): string {
+  return needs.map((at) => plan.site.missing.find((fact) => fact.at === at)?.what ?? at).join(', ');
 }
 
 /** What goes on in the next column keeps its margin. */

@@ -1,5 +1,5 @@
 import type { Working } from '@eaveline/plan';
-import { type Item, line, text } from '../drawing/index.ts';
+import { type Item, type Lettering, line, text } from '../drawing/index.ts';
 import { letteringOf } from '../drawing/make.ts';
 import { type Part, stacked, whole } from '../page/index.ts';
 import { metrics, wrap } from '../type/index.ts';
@@ -15,9 +15,10 @@ const STEP = 4;
  * made of, a step further in. A figure met again in the same tree keeps its line and drops its inputs.
  *
  * @param deepest how many steps in; what lies below is left to the pad on screen, and the page says so.
+ * @param seen    figures printed before on the same sheets; this one's are added.
  */
-export function workingPart(working: Working, deepest = 6): Part {
-  const lines = linesOf(working, 0, { deepest, seen: new Set() });
+export function workingPart(working: Working, deepest = 6, seen: Set<string> = new Set()): Part {
+  const lines = linesOf(working, 0, { deepest, seen });
   return (at, widthMm, roomMm) => stacked(lines, at, widthMm, roomMm);
 }
 
@@ -48,10 +49,15 @@ function nodePart(working: Working, depth: number): Part {
     const names = wrap(nameOf(working), widthMm - inset - resultMm - 3, bold);
     const results = wrap(result, resultMm + 0.2, bold);
     const rows = Math.max(names.length, results.length);
-    const quiet = wrap(below(working), widthMm - inset - 2, letteringOf({ capMm: SMALL })).filter((one) => one !== '');
+    const beside = besideMm(working, names, bold, widthMm - inset - resultMm - 5);
+    const quietWords = beside === undefined ? below(working) : '';
+    const quiet = wrap(quietWords, widthMm - inset - 2, letteringOf({ capMm: SMALL })).filter((one) => one !== '');
     const heightMm = ROW * rows + 3.7 * quiet.length + 0.6;
     return whole(heightMm, ([x, top]): Item[] => [
       ...names.map((words, k) => text(words, [x + inset, top - CAP - 1 - ROW * k], bold)),
+      ...(beside === undefined
+        ? []
+        : [text(below(working), [x + inset + beside, top - CAP - 1], { capMm: SMALL, ink: 'quiet' })]),
       ...results.map((words, k) => text(words, [x + widthMm, top - CAP - 1 - ROW * k], { ...bold, anchor: 'end' })),
       ...quiet.map((words, k) =>
         text(words, [x + inset + 2, top - ROW * rows - SMALL - 0.6 - 3.7 * k], { capMm: SMALL, ink: 'quiet' }),
@@ -60,6 +66,14 @@ function nodePart(working: Working, depth: number): Part {
     ])(at, widthMm, roomMm);
   };
   return part;
+}
+
+/** Where the source of a figure that was simply given finds room on its own line, mm from its name's start. */
+function besideMm(working: Working, names: readonly string[], bold: Lettering, roomMm: number): number | undefined {
+  if (working.formula !== undefined || names.length > 1) return undefined;
+  const after = metrics.widthMm(names[0] ?? '', bold) + 3;
+  const wide = metrics.widthMm(below(working), letteringOf({ capMm: SMALL }));
+  return wide > 0 && after + wide <= roomMm ? after : undefined;
 }
 
 function nameOf({ name, symbol }: Working): string {
@@ -80,9 +94,15 @@ function rangeWords({ range, unit, decimals }: Working): string {
 }
 
 function below({ formula, source, note }: Working): string {
-  return [formula === undefined ? formula : plainly(formula), source, note]
+  return [formula === undefined ? formula : plainly(formula), sourceWords(source), note]
     .filter((words) => words !== undefined && words !== '')
     .join('  ·  ');
+}
+
+/** A source that is a place in the job is named as people say it. */
+function sourceWords(source: string): string {
+  if (source.startsWith('facts.')) return 'survey';
+  return source.startsWith('choices.') ? 'the job' : source;
 }
 
 function quietPart(words: string, depth: number): Part {
