@@ -53,7 +53,8 @@ export function shiftMend(context: CheckContext, rowId: string): readonly Mend[]
 }
 
 const rounded = (metres: number) => Math.round(metres * 1e6) / 1e6;
-const upToMm = (metres: number) => Math.sign(metres) * Math.ceil(Math.abs(metres) / MM - 1e-6) * MM;
+// `|| 0`: no move is no move, whichever way it was looked for
+const upToMm = (metres: number) => Math.sign(metres) * Math.ceil(Math.abs(metres) / MM - 1e-6) * MM || 0;
 
 function candidates(
   context: CheckContext,
