@@ -1,5 +1,6 @@
 import type { BackupPlan } from '@eaveline/plan';
 import { useId } from 'react';
+import { Drawing } from '../drawing/Drawing.tsx';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
@@ -26,13 +27,7 @@ export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: Lines
   const foot = byLine.length * ROW + 6;
   return (
     <div ref={ref}>
-      <svg
-        width={width}
-        height={foot + 26}
-        viewBox={`0 0 ${width} ${foot + 26}`}
-        role="group"
-        aria-label="Running on each kept line, kVA"
-      >
+      <Drawing width={width} height={foot + 26} label="Running on each kept line, kVA">
         <defs>
           <Hatch id={hatch} />
         </defs>
@@ -90,7 +85,7 @@ export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: Lines
             </text>
           </g>
         ))}
-      </svg>
+      </Drawing>
     </div>
   );
 }

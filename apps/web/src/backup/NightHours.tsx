@@ -1,4 +1,5 @@
 import type { BackupPlan } from '@eaveline/plan';
+import { Drawing } from '../drawing/Drawing.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
 import { roundStep } from '../parts/gaugeScale.ts';
@@ -26,7 +27,7 @@ export function NightHours({ night, usableKwh, reserve, selected, onSelect }: Ni
   const here = selected === 'night';
   return (
     <div ref={ref}>
-      <svg width={width} height={TOP + HIGH + 30} viewBox={`0 0 ${width} ${TOP + HIGH + 30}`}>
+      <Drawing width={width} height={TOP + HIGH + 30} label="A night without sun">
         <Thing
           id="night"
           label={`Night without sun: from full ${figure(night.fullH, 1)} hours, from the reserve ${figure(night.reserveH, 1)} hours`}
@@ -68,7 +69,7 @@ export function NightHours({ night, usableKwh, reserve, selected, onSelect }: Ni
           ))}
           <rect className="ring" x={LEFT} y={TOP} width={x(to) - LEFT} height={HIGH} />
         </Thing>
-      </svg>
+      </Drawing>
     </div>
   );
 }

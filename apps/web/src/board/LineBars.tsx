@@ -1,5 +1,6 @@
 import type { BoardPlan } from '@eaveline/plan';
 import { useId } from 'react';
+import { Drawing } from '../drawing/Drawing.tsx';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { wireToken } from '../drawing/linesOfModules.ts';
 import { Thing } from '../drawing/Thing.tsx';
@@ -41,13 +42,7 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
   const fails = judged !== undefined && judged.compared > judged.limit;
   return (
     <div ref={ref}>
-      <svg
-        width={width}
-        height={height}
-        viewBox={`0 0 ${width} ${height}`}
-        role="group"
-        aria-label="Sources on each line and on the bars, A"
-      >
+      <Drawing width={width} height={height} label="Sources on each line and on the bars, A">
         <defs>
           <Hatch id={hatch} />
         </defs>
@@ -123,7 +118,7 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
             </text>
           </g>
         ))}
-      </svg>
+      </Drawing>
     </div>
   );
 }

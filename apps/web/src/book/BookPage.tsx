@@ -29,14 +29,15 @@ export function BookPage({ find }: BookPageProps) {
   const [keysShown, setKeysShown] = useState(false);
   const field = useRef<HTMLInputElement>(null);
   const navigate = useNavigate();
+  const showAll = () => {
+    setWords('');
+    setShelf(undefined);
+  };
   useKeys({
     '/': () => field.current?.focus(),
     d: nextPaper,
     '?': () => setKeysShown(true),
-    Escape: () => {
-      setWords('');
-      setShelf(undefined);
-    },
+    Escape: showAll,
   });
   useEffect(() => {
     document.title = 'The Book · Eaveline';

@@ -1,4 +1,5 @@
 import type { DayPlan, DayTask } from '@eaveline/plan';
+import { Drawing } from '../drawing/Drawing.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
 import { clock } from '../words/clock.ts';
@@ -36,13 +37,7 @@ export function DayLanes({ day, startH, hoursPerDay, selected, onSelect }: DayLa
   const every = to - from > 9 && width < 500 ? 3 : 1;
   return (
     <div ref={ref}>
-      <svg
-        width={width}
-        height={height}
-        viewBox={`0 0 ${width} ${height}`}
-        role="group"
-        aria-label={`${days} days of work as lanes`}
-      >
+      <Drawing width={width} height={height} label={`${days} days of work as lanes`}>
         {dayList.map((lanes, d) => {
           const dayHigh = highs[d] ?? 0;
           const top = highs.slice(0, d).reduce((sum, high) => sum + high, 0) + 18;
@@ -121,7 +116,7 @@ export function DayLanes({ day, startH, hoursPerDay, selected, onSelect }: DayLa
             </g>
           );
         })}
-      </svg>
+      </Drawing>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { minus, type Px, pathOf, plus, unit } from './point.ts';
+import { Unread } from './Unread.tsx';
 
 export interface ChainProps {
   /** Points in a line, in order: a size stands between each two. */
@@ -26,7 +27,7 @@ export function Chain({ points, words, off, close = false }: ChainProps) {
   const angle = readable((Math.atan2(way[1], way[0]) * 180) / Math.PI);
   const up: Px = [Math.sin((angle * Math.PI) / 180), -Math.cos((angle * Math.PI) / 180)];
   return (
-    <g aria-hidden="true">
+    <Unread>
       <path className="pen25" d={pathOf([plus(at[0] as Px, way, -3), plus(at.at(-1) as Px, way, 3)])} />
       {points.map((point, i) => (
         <path
@@ -53,8 +54,8 @@ export function Chain({ points, words, off, close = false }: ChainProps) {
         if (text.length * GAP_FOR_LETTER * 0.8 > room + 4) return null; // no room: the row's own drawing has it
         const [x, y] = plus([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], up, 4);
         return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: as above
           <text
+            // biome-ignore lint/suspicious/noArrayIndexKey: as above
             key={i}
             className={narrow ? 'close halo' : 'halo'}
             textAnchor="middle"
@@ -64,7 +65,7 @@ export function Chain({ points, words, off, close = false }: ChainProps) {
           </text>
         );
       })}
-    </g>
+    </Unread>
   );
 }
 

@@ -1,3 +1,5 @@
+import { Unread } from './Unread.tsx';
+
 export interface NorthArrowProps {
   readonly x: number;
   readonly y: number;
@@ -6,12 +8,12 @@ export interface NorthArrowProps {
 /** North is up. */
 export function NorthArrow({ x, y }: NorthArrowProps) {
   return (
-    <g transform={`translate(${x} ${y})`} aria-hidden="true">
+    <Unread transform={`translate(${x} ${y})`}>
       <path className="pen35" d="M0 30V6" />
       <path className="on-ink" d="M0 0 5 14 0 11-5 14Z" />
       <text className="bold" y="42" textAnchor="middle">
         N
       </text>
-    </g>
+    </Unread>
   );
 }

@@ -1,3 +1,4 @@
+import { Drawing } from '../drawing/Drawing.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
 import { roundStep } from '../parts/gaugeScale.ts';
@@ -27,7 +28,7 @@ export function EnergyMonths({ monthlyKwh, spread: [low, high], selected, onSele
   const words = monthlyKwh.map((kwh, m) => `${MONTHS[m]} ${figure(kwh, 0)}`).join(', ');
   return (
     <div ref={ref}>
-      <svg width={width} height={TOP + HIGH + 28} viewBox={`0 0 ${width} ${TOP + HIGH + 28}`}>
+      <Drawing width={width} height={TOP + HIGH + 28} label="Energy of each month">
         <Thing id="year" label={`Energy by month, kWh: ${words}`} selected={selected} onSelect={onSelect}>
           <rect className="on-film" x="0" y="0" width={width} height={TOP + HIGH} />
           {monthlyKwh.map((kwh, m) => {
@@ -69,7 +70,7 @@ export function EnergyMonths({ monthlyKwh, spread: [low, high], selected, onSele
           <path className="pen50" d={`M${LEFT} ${TOP - 2}V${TOP + HIGH}H${width}`} />
           <rect className="ring" x={LEFT - 2} y={TOP - 8} width={width - LEFT} height={HIGH + 10} />
         </Thing>
-      </svg>
+      </Drawing>
     </div>
   );
 }

@@ -8,6 +8,6 @@ export const handoverView: SheetView = {
   head: (plan, job) => headOfHandover(openEnds(plan, job)),
   subjects: () => [],
   leavesOut: () => [],
-  shows: 'the pack, what is open',
+  shows: 'pack, open ends',
   Body: HandoverSheet,
 };

@@ -37,7 +37,7 @@ export function KitSheet({ plan: { kit }, selected, onSelect }: SheetProps) {
                   <tr key={id} data-selected={selected === `kit:${id}` || undefined}>
                     <th scope="row">
                       <button type="button" data-subject={`kit:${id}`} onClick={() => onSelect(`kit:${id}`)}>
-                        {name}
+                        {sentence(name)}
                       </button>
                     </th>
                     <td className={table.spare}>{working.formula}</td>

@@ -3,6 +3,7 @@ import { wireToken } from '../drawing/linesOfModules.ts';
 import type { PlanView } from '../drawing/planView.ts';
 import { distance, middle, minus, type Px, pathOf, plus, unit } from '../drawing/point.ts';
 import { Thing } from '../drawing/Thing.tsx';
+import { Unread } from '../drawing/Unread.tsx';
 import { figure } from '../words/figure.ts';
 import { breachWords } from './breachWords.ts';
 
@@ -64,7 +65,7 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
       <path className="ring" d={pathOf(corners, true)} />
     </>
   );
-  if (onSelect === undefined) return <g aria-hidden="true">{drawn}</g>;
+  if (onSelect === undefined) return <Unread>{drawn}</Unread>;
   const kwh = annualKwh === undefined ? '' : `, ${figure(annualKwh, 0)} kWh a year`;
   const label = `${module.name}, ${plane.name} plane row ${module.row}, on ${lines.join(' and ') || 'no line'}${kwh}, ${breach ?? 'inside its setbacks'}`;
   return (

@@ -33,7 +33,8 @@ export function PlaneOnRoof({ plane, view, name, nameAt, upright, selected, onSe
   const usable = plane.usable.map((at) => view.inPlane(plane, at));
   const drawn = (
     <>
-      <path d={pathOf(outline, true)} className={selected ? 'on-wash' : 'on-film'} />
+      <path d={pathOf(outline, true)} className="on-film" />
+      {selected && <path d={pathOf(outline, true)} fill="none" stroke="var(--marker)" strokeWidth="9" />}
       {plane.edges.map((edge) => (
         <path
           key={edge.side}

@@ -1,6 +1,7 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import { useId } from 'react';
+import { Drawing } from '../drawing/Drawing.tsx';
 import { type Box, freeSpot } from '../drawing/freeSpot.ts';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { linesOfModules } from '../drawing/linesOfModules.ts';
@@ -31,12 +32,14 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
   const { planes } = plan.roof;
   const bounds = boundsOf(planes);
   const phone = width < 500;
-  const margin = phone ? { x: 30, y: 54, foot: 44 } : { x: 42, y: 54, foot: 44 };
-  const fits = scaleFor(
-    { wideM: bounds.maxE - bounds.minE, highM: bounds.maxN - bounds.minN },
-    { width: width - 2 * margin.x, height: phone ? 700 : 470 },
-  );
-  const view = planView(bounds, phone ? Math.min(fits, 125) : fits, margin);
+  const house = { wideM: bounds.maxE - bounds.minE, highM: bounds.maxN - bounds.minN };
+  const roomy = { x: phone ? 30 : 42, y: 54, foot: 44 };
+  const fits = scaleFor(house, { width: width - 2 * roomy.x, height: phone ? 700 : 470 });
+  // a wide house gets less room round it before it is drawn smaller than modules can be lettered
+  const tight = { ...roomy, x: 22 };
+  const tightFits = fits > 200 ? scaleFor(house, { width: width - 2 * tight.x, height: 560 }) : fits;
+  const margin = tightFits < fits ? tight : roomy;
+  const view = planView(bounds, phone ? Math.min(fits, 125) : tightFits, margin);
   const left = Math.max((width - view.width) / 2, 0);
 
   const lines = linesOfModules(plan);
@@ -73,12 +76,11 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
 
   return (
     <div ref={ref} style={{ overflowX: 'auto' }}>
-      <svg
+      <Drawing
         width={Math.max(view.width, width - 1)}
         height={view.height}
-        viewBox={`${-left} 0 ${Math.max(view.width, width - 1)} ${view.height}`}
-        role="group"
-        aria-label={`Roof from above, 1:${view.scale}, ${planes.length} planes, ${plan.array.modules.length} modules`}
+        left={left}
+        label={`Roof from above, 1:${view.scale}, ${planes.length} planes, ${plan.array.modules.length} modules`}
       >
         <defs>
           <Hatch id={hatch} ink="fails" />
@@ -128,7 +130,7 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
         <text className="qt close" x={view.width - margin.x} y={view.height - 4} textAnchor="end">
           1:{view.scale}, slopes as seen from above
         </text>
-      </svg>
+      </Drawing>
     </div>
   );
 }

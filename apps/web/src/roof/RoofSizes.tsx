@@ -22,9 +22,12 @@ export function RoofSizes({ plan, view, bounds, selected }: RoofSizesProps) {
   const module = plan.array.modules.find(({ id }) => selected === `module:${id}`);
   const row = plan.array.rows.find(({ id }) => id === module?.rowId) ?? plan.array.rows[0];
   const plane = plan.roof.planes.find(({ id }) => id === row?.planeId);
+  // the row's own sizes lie along its eave; where that is at the foot, the width of the house goes to the top
+  const rowAtFoot = row !== undefined && plane !== undefined && Math.cos((plane.facingDeg * Math.PI) / 180) < -0.7;
+  const width = rowAtFoot ? [northWest, view.place(maxE, maxN)] : [southWest, southEast];
   return (
     <>
-      <Chain points={[southWest, southEast]} words={[mm(maxE - minE)]} off={-24} />
+      <Chain points={width} words={[mm(maxE - minE)]} off={rowAtFoot ? 24 : -24} />
       <Chain points={[southWest, northWest]} words={[mm(maxN - minN)]} off={26} />
       {row && plane && <RowChain row={row} plane={plane} view={view} />}
     </>

@@ -37,7 +37,7 @@ export function ThingsAround({ objects, view, bounds }: ThingsAroundProps) {
     const right = at.x > view.width / 2;
     const words = `${name}, ${figure(heightM, 0)} m high${off > 0 ? `, ${figure(off, 1)} m off` : ''}${within ? '' : ', not in its place'}`;
     return (
-      <g key={id} role="img" aria-label={words}>
+      <g key={id}>
         {kind === 'tree' ? (
           <path className="pen35 on-film" d={crown(at.x, at.y, drawnR)} />
         ) : (
@@ -47,7 +47,7 @@ export function ThingsAround({ objects, view, bounds }: ThingsAroundProps) {
         <text
           className="close halo"
           x={right ? at.x - drawnR - 10 : at.x + drawnR + 10}
-          y={Math.max(Math.min(at.y - drawnR * 0.4, within ? Infinity : 10), 10)}
+          y={within ? Math.max(at.y - drawnR * 0.4, 10) : at.y < view.height / 2 ? 10 : view.height - 4}
           textAnchor={right ? 'end' : 'start'}
         >
           {words}

@@ -1,3 +1,4 @@
+import { Drawing } from '../drawing/Drawing.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
 import { roundStep } from '../parts/gaugeScale.ts';
@@ -30,7 +31,7 @@ export function MonthBars({ id, values, second, selected, onSelect }: MonthBarsP
   const words = values.map((value, m) => `${MONTHS[m]} ${figure(value, 1)}`).join(', ');
   return (
     <div ref={ref}>
-      <svg width={width} height={TOP + HIGH + 42} viewBox={`0 0 ${width} ${TOP + HIGH + 42}`}>
+      <Drawing width={width} height={TOP + HIGH + 42} label="Sun of each month">
         <Thing id={id} label={`Sun on the level, kWh/m² a day: ${words}`} selected={selected} onSelect={onSelect}>
           <rect
             className={selected ? 'on-wash' : 'on-film'}
@@ -75,7 +76,7 @@ export function MonthBars({ id, values, second, selected, onSelect }: MonthBarsP
           <path className="pen50" d={`M${LEFT} ${TOP - 6}V${TOP + HIGH}H${width}`} />
           <rect className="ring" x={LEFT} y={TOP - 8} width={width - LEFT - 2} height={HIGH + 8} />
         </Thing>
-      </svg>
+      </Drawing>
     </div>
   );
 }

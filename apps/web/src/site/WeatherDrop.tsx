@@ -38,6 +38,7 @@ export function WeatherDrop({ climate }: WeatherDropProps) {
   }
 
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is the second way in; the file field below is the first
     <div
       className={styles.drop}
       data-over={over || undefined}

@@ -27,7 +27,9 @@ export function TestLine({ row, selected, onSelect }: TestLineProps) {
         </button>
         <p className="small">{sentence(point)}.</p>
         <p className="small quiet">{sentence(instrument)}.</p>
-        {selected && conditions.length > 0 && <p className="small quiet">{conditions.join('. ')}.</p>}
+        {selected && conditions.length > 0 && (
+          <p className="small quiet">{conditions.map((each) => each.replace(/\.$/, '')).join('. ')}.</p>
+        )}
         {selected && suspects.length > 0 && (
           <ol className={styles.suspects}>
             {suspects.map((suspect) => (

@@ -1,9 +1,11 @@
+import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import { Thing } from '../drawing/Thing.tsx';
 import { Tube } from '../drawing/Tube.tsx';
 import { figure } from '../words/figure.ts';
 import { dropGroups } from './dropGroups.ts';
 import { riseFinding } from './headOfTrunks.ts';
+import { sizeOf } from './sizeOf.ts';
 import type { Stretches, Unrolled } from './unroll.ts';
 
 export interface OneTrunkProps {
@@ -13,6 +15,7 @@ export interface OneTrunkProps {
   readonly width: number;
   readonly stretches: Stretches;
   readonly plan: Plan;
+  readonly job: Job;
   readonly selected: boolean;
   readonly onSelect: (id: string) => void;
 }
@@ -25,6 +28,7 @@ export function OneTrunk({
   width,
   stretches,
   plan,
+  job,
   selected,
   onSelect,
 }: OneTrunkProps) {
@@ -35,13 +39,12 @@ export function OneTrunk({
   const to = Math.max(...xs) + 8;
   const circuit = plan.board.circuits.find(({ of, kind }) => kind === 'trunk' && of === trunk.id);
   const finding = riseFinding(plan.checks.findings, trunk.id);
-  const cable = circuit && plan.trunks.trunks.find(({ id }) => id === trunk.id)?.homeRun;
   const end = x.get(trunk.farDrop);
   const letters = trunk.lines.join(' ');
   const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${finding === undefined ? '' : `, ${finding.state}`}`;
   const cutX = trunkFrom - 34;
   const near = xs.slice(1).map((each, i) => each - (xs[i] as number));
-  const half = Math.min(14, Math.max(Math.min(...near, 30) / 2 - 1.5, 5));
+  const half = Math.min(14, Math.max(Math.min(...near, 30) / 2 - 1, 4));
   const under = feedX - trunkFrom > 12;
   return (
     <Thing id={`rise:${trunk.id}`} label={label} selected={selected} onSelect={onSelect}>
@@ -66,7 +69,7 @@ export function OneTrunk({
         {trunk.homeRun.lengthM.toFixed(1)} m
       </text>
       <text className="close halo" x={boardX + 50} y={wire + 18}>
-        {cable === undefined ? '' : sizeWords(plan, trunk.id)}
+        {sizeOf(job, trunk.homeRun.cableSheetId)}
       </text>
       <Tube d={`M${from} ${wire}H${to}`} lines={trunk.lines} />
       <path d={`M${from} ${wire - 5}v10M${to} ${wire - 5}v10`} stroke="var(--ink)" strokeWidth="4" />
@@ -99,9 +102,9 @@ export function OneTrunk({
               height="26"
             />
             <text className="close" x={at} y={wire - 23.5} textAnchor="middle">
-              {module === undefined ? '' : half < 10 ? module.place : `${module.row}·${module.place}`}
+              {module === undefined ? '' : half < 6.5 ? '' : half < 10 ? module.place : `${module.row}·${module.place}`}
             </text>
-            {trunk.lines.length > 1 && line !== undefined && (
+            {trunk.lines.length > 1 && line !== undefined && half > 9 && (
               <text className="zone close halo" x={at + 3} y={wire - 6}>
                 {line}
               </text>
@@ -131,15 +134,4 @@ export function OneTrunk({
       <rect className="ring" x="1" y={y + 1} width={width - 2} height={height - 4} />
     </Thing>
   );
-}
-
-/** Size of the home run, from the name the sheet of its circuit bears. */
-function sizeWords(plan: Plan, trunkId: string): string {
-  const trunk = plan.trunks.trunks.find(({ id }) => id === trunkId);
-  return trunk === undefined
-    ? ''
-    : trunk.homeRun.cableSheetId
-        .replace(/^cable-/, '')
-        .replace(/-/g, ' ')
-        .replace(/^(\d+)$/, '$1 mm²');
 }

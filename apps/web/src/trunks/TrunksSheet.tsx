@@ -8,7 +8,7 @@ import { type Stretches, unroll } from './unroll.ts';
 import { VoltsGraph } from './VoltsGraph.tsx';
 
 /** Trunks and volts need so much room before their lettering fits. */
-const LEAST_WIDTH = 640;
+const LEAST_WIDTH = 660;
 
 /** Sheet 04: every trunk unrolled, and below it the volts above the street along the same line. */
 export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
@@ -16,7 +16,13 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   const { trunks } = plan.trunks;
   if (trunks.length === 0) return <p>No trunk yet. Lay modules first; the units on them want a cable.</p>;
   const width = Math.max(room - 1, LEAST_WIDTH);
-  const stretches: Stretches = { streetX: 30, boardX: 128, feedX: 240, trunkFrom: width * 0.35, trunkTo: width - 78 };
+  const stretches: Stretches = {
+    streetX: 30,
+    boardX: 128,
+    feedX: 240,
+    trunkFrom: Math.max(width * 0.35, 262),
+    trunkTo: width - 78,
+  };
   const { all, scale } = unroll(trunks, stretches);
   // trunks of one system share a limit; where two systems meet on a board, the stricter is drawn
   const limits = trunks.flatMap(({ id }) => riseFinding(plan.checks.findings, id)?.limit ?? []);
@@ -41,7 +47,9 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
           all={all}
           limitV={limitV}
           selected={at?.id}
-          nominalV={plan.trunks.nominalV}
+          nominalV={
+            at === undefined || at.rise.share === 0 ? plan.trunks.nominalV : Math.round(at.rise.totalV / at.rise.share)
+          }
         />
       </div>
       {at && (

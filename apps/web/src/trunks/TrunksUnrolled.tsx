@@ -1,6 +1,9 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
+import { Drawing } from '../drawing/Drawing.tsx';
+import { Unread } from '../drawing/Unread.tsx';
 import { OneTrunk } from './OneTrunk.tsx';
+import { conductorWords } from './sizeOf.ts';
 import type { Stretches, Unrolled } from './unroll.ts';
 
 export interface TrunksUnrolledProps {
@@ -24,17 +27,11 @@ export function TrunksUnrolled({ plan, job, width, stretches, all, scale, select
   const middle = TOP + (all.length * ROW) / 2 + 6;
   const { mains, system } = job.facts.supply;
   const conductor = mains.conductor;
-  const size = conductor?.areaMm2 === undefined ? (conductor?.awg ?? 'size not known') : `${conductor.areaMm2} mm²`;
+  const size = conductor === undefined ? 'size not known' : conductorWords(conductor);
   const letters = system === 'three-phase' ? 'L1 L2 L3 N' : system === 'split-phase' ? 'L1 L2 N' : 'L1 N';
   const barY = (i: number) => TOP + i * ROW + 71;
   return (
-    <svg
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="group"
-      aria-label={`${all.length} trunks unrolled`}
-    >
+    <Drawing width={width} height={height} label={`${all.length} trunks unrolled`}>
       {(
         [
           [0, 'street'],
@@ -56,11 +53,12 @@ export function TrunksUnrolled({ plan, job, width, stretches, all, scale, select
           width={width}
           stretches={stretches}
           plan={plan}
+          job={job}
           selected={selected === `rise:${each.trunk.id}`}
           onSelect={onSelect}
         />
       ))}
-      <g aria-hidden="true">
+      <Unread>
         <path className="pen25 centre-line" d={`M${boardX - 20} ${TOP + 20}h62V${height - 4}h-62Z`} />
         <path d={`M${boardX} ${barY(0) - 6}V${barY(all.length - 1) + 6}`} stroke="var(--ink)" strokeWidth="5" />
         <path d={`M${streetX} ${middle}H${boardX}`} stroke="var(--ink)" strokeWidth="3" />
@@ -81,7 +79,7 @@ export function TrunksUnrolled({ plan, job, width, stretches, all, scale, select
         <text className="close" x="0" y={middle + 40}>
           {mains.lengthM === undefined ? 'length not known' : `${mains.lengthM.toFixed(1)} m`}
         </text>
-      </g>
-    </svg>
+      </Unread>
+    </Drawing>
   );
 }

@@ -28,7 +28,9 @@ export function headOfTrunks({ trunks: { trunks }, checks }: Pick<Plan, 'trunks'
   });
   const others = trunks.filter(({ id }) => id !== worst.id);
   const parts = [
-    best.drop !== worst.feedDrop && `Fed at its ${ordinal(best.drop)} drop it rises ${figure(best.totalV, 2)} V`,
+    best.drop !== worst.feedDrop &&
+      worst.rise.totalV - best.totalV >= 0.01 &&
+      `Fed at its ${ordinal(best.drop)} drop it rises ${figure(best.totalV, 2)} V`,
     others.length > 0 &&
       `${listed(others.map(({ name: other }) => letter(other)))} ${others.length === 1 ? 'rises' : 'rise'} less: ${listed(others.map(({ rise }) => figure(rise.totalV, 2)))} V`,
     !worst.mainsKnown && 'The mains are not measured: the rise stops at the board',

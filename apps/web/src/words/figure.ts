@@ -2,9 +2,9 @@
 const THIN = '\u202f';
 const MINUS = '\u2212';
 
-/** Decimals that show a value to three figures; never more than `most`. */
+/** Decimals that show a value to three figures, none for a whole number; never more than `most`. */
 export function decimalsFor(value: number, figures = 3, most = 4): number {
-  if (value === 0 || !Number.isFinite(value)) return 0;
+  if (Number.isInteger(value) || !Number.isFinite(value)) return 0;
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
   return Math.min(Math.max(figures - whole, 0), most);
 }
@@ -39,7 +39,7 @@ export function percent(share: number, decimals = 0): string {
  * A value and its limit in as many figures as tell them apart: limits are judged unrounded,
  * so a 2.00 that fails a 2.00 shows what made it fail.
  */
-export function apart(value: number, limit: number, least = decimalsFor(Math.max(Math.abs(value), Math.abs(limit)))) {
+export function apart(value: number, limit: number, least = Math.max(decimalsFor(value), decimalsFor(limit))) {
   let decimals = least;
   while (decimals < 8 && value !== limit && value.toFixed(decimals) === limit.toFixed(decimals)) decimals++;
   return { value: figure(value, decimals), limit: figure(limit, decimals), decimals };

@@ -7,7 +7,7 @@ test('a figure has a true minus, thin thousands from four figures and three figu
   expect(figure(5.3217)).toBe('5.32');
   expect(figure(16800)).toBe('16\u202f800');
   expect(figure(1154, 0)).toBe('1\u202f154');
-  expect(figure(-4)).toBe('\u22124.00');
+  expect(figure(-4)).toBe('\u22124');
   expect(figure(-0.001, 1)).toBe('0.0');
   expect(withUnit(22.5, '°', 1)).toBe('22.5°');
   expect(percent(0.976)).toBe('98\u00a0%');
