@@ -39,7 +39,7 @@ function schedule(pack: Pack): Part {
       { head: 'circuit', share: 2.2, weight: 700 },
       { head: 'lines', share: 1.3 },
       { head: 'design, A', share: 1.2, align: 'point' },
-      { head: pack.words.breaker, share: 1.9 },
+      { head: pack.words.breaker, share: 1.9, face: 'close' },
       { head: 'cable', share: 1.4 },
       { head: 'length, m', share: 1.2, align: 'point' },
       { head: 'carries, A', share: 1.3, align: 'point' },
@@ -110,7 +110,7 @@ function circuitParts(pack: Pack, circuit: SourceCircuit): Part[] {
     ...(trunk === undefined ? [] : [riseLedger(pack, trunk), gap(2)]),
     ...(circuit.loop === undefined
       ? [paragraph('Loop not worked out: the loop of the supply is not known.', { ink: 'quiet' })]
-      : [workingPart(circuit.loop.working, 2)]),
+      : [workingPart(circuit.loop.working, 1)]),
     gap(2),
   ];
 }
@@ -120,7 +120,7 @@ function capacityLedger(pack: Pack, circuit: SourceCircuit): Part {
   const { tableA, factors, capacityA } = circuit.capacity;
   let running = tableA;
   const size = sizeName(sheetOf(pack, circuit.cableSheetId, 'cable').conductor);
-  return ledger({
+  const sum = ledger({
     lines: [
       { what: `${size} by the table`, value: withUnit(tableA, 'A', 1) },
       ...factors.map(({ name, factor }) => {
@@ -133,6 +133,7 @@ function capacityLedger(pack: Pack, circuit: SourceCircuit): Part {
       value: withUnit(capacityA, 'A', 1),
     },
   });
+  return together(sum);
 }
 
 /** Rise from the street outward to the highest unit. */

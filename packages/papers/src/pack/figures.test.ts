@@ -13,9 +13,12 @@ test('figures are written as the drawing office writes them', () => {
 });
 
 test('a value that fails never reads like its limit', () => {
-  expect(against(2.004, 2, 'V')).toBe('2.004 of 2.000\u00a0V');
-  expect(against(2.0000004, 2, '%')).toBe('2.000000 of 2.000000\u00a0%'); // below what paper can show
-  expect(against(5.42, 4.6, 'V')).toBe('5.42 of 4.60\u00a0V');
+  expect(against(2.004, 2, 'V', true)).toBe('2.004 of 2.000\u00a0V');
+  expect(against(5.42, 4.6, 'V', true)).toBe('5.42 of 4.60\u00a0V');
+  // what meets needs no more digits than reading asks for
+  expect(against(1.2000000001, 1.2, 'm', false)).toBe('1.20 of 1.20\u00a0m');
+  expect(against(480, 600, 'mm', true)).toBe('480 of 600\u00a0mm');
+  expect(against(0.0004, 1, '%', false)).toBe('0.00 of 1.00\u00a0%');
 });
 
 test('a chance is never rounded to certain or to none', () => {

@@ -45,12 +45,14 @@ export function resultOf(working: Working): string {
 }
 
 /**
- * A value against its limit, unrounded in judgement: digits are added until two that differ also read differently,
- * so that what fails never reads `2.00 of 2.00`.
+ * A value against its limit, both with the places the larger of them reads well with. Where it fails, digits are
+ * added until two that differ also read differently, so that what fails never reads `2.00 of 2.00`.
  */
-export function against(value: number, limit: number, unit: string): string {
-  let places = Math.max(decimalsOf(value), decimalsOf(limit));
-  while (value !== limit && places < 6 && figure(value, places) === figure(limit, places)) places++;
+export function against(value: number, limit: number, unit: string, fails: boolean): string {
+  const larger = Math.max(Math.abs(value), Math.abs(limit));
+  const whole = Number.isInteger(value) && Number.isInteger(limit);
+  let places = whole || larger === 0 ? 0 : Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(larger))));
+  while (fails && value !== limit && places < 6 && figure(value, places) === figure(limit, places)) places++;
   return `${figure(value, places)} of ${withUnit(limit, unit, places)}`;
 }
 

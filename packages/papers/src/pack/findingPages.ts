@@ -53,8 +53,8 @@ function whatOf({ title, mends }: Finding) {
   return first === undefined ? title : { words: title, below: `Mend: ${first.words}` };
 }
 
-function ofLimit({ value, limit, unit }: Finding): string {
-  return value === undefined || limit === undefined ? '' : against(value, limit, unit ?? '');
+function ofLimit({ value, limit, unit, state }: Finding): string {
+  return value === undefined || limit === undefined ? '' : against(value, limit, unit ?? '', state !== 'meets');
 }
 
 /** Clause with its edition, and how the limit is known where nobody has seen the text. */
@@ -76,7 +76,12 @@ function missingParts({ plan }: Pack): Part[] {
     ],
     rows: missing.map((fact) => ({
       of: fact.at,
-      cells: [fact.what, fact.from, { words: fact.rules.join(', '), ink: 'quiet' as const }, { stroke: true as const }],
+      cells: [
+        fact.what,
+        fact.from,
+        { words: fact.rules.map(inWords).join(', '), ink: 'quiet' as const },
+        { stroke: true as const },
+      ],
     })),
   });
   return [headed('Not known yet', part), gap(3)];
@@ -94,9 +99,16 @@ function unconfirmedParts({ plan }: Pack): Part[] {
       { head: 'edition', share: 2.2 },
       { head: 'confirmed by, on', share: 3 },
     ],
-    rows: unconfirmed.map((limit) => ({ cells: [limit.rule, limit.clause, limit.edition, { stroke: true as const }] })),
+    rows: unconfirmed.map((limit) => ({
+      cells: [inWords(limit.rule), limit.clause, limit.edition, { stroke: true as const }],
+    })),
   });
   return [headed('Limits from memory, unconfirmed: read them before you rely on them', part), gap(3)];
+}
+
+/** A rule's name without its hyphens. */
+function inWords(rule: string): string {
+  return rule.replaceAll('-', ' ');
 }
 
 function editions({ plan }: Pack): Part {
@@ -112,7 +124,7 @@ function meetsParts({ plan }: Pack): Part[] {
   const part = table({
     label: 'what meets',
     columns: [
-      { head: 'stands', share: 1.7 },
+      { head: 'stands', share: 1.7, face: 'close' },
       { head: 'what, the nearest to its limit', share: 5 },
       { head: 'of its limit', share: 1.9, align: 'end', face: 'close' },
       { head: 'clause', share: 2.6, face: 'close' },

@@ -27,7 +27,8 @@ function kitList(pack: Pack): Sheet[] {
   const { lines, labels } = pack.plan.kit;
   if (lines.length === 0) return [];
   const groups = GROUPS.flatMap((name) => {
-    const own = lines.filter((line) => line.group === name);
+    // labels have a table of their own, with their words and where they go
+    const own = lines.filter((line) => line.group === name && !(name === 'labels' && labels.length > 0));
     return own.length === 0 ? [] : [gap(3), headed(capital(name), kitTable(own))];
   });
   return pagesOf(pack, { no: '09', title: 'Kit' }, [

@@ -1,6 +1,16 @@
 import type { ArrayRow, PlacedModule, Rail, RoofPlane } from '@eaveline/plan';
 import { group, type Item, type Point, type Scale, scaleFor } from '../drawing/index.ts';
-import { caution, gap, headline, type Part, paragraph, picture, type Sheet, table } from '../page/index.ts';
+import {
+  caution,
+  gap,
+  headline,
+  type Part,
+  paragraph,
+  picture,
+  type Sheet,
+  type SheetSize,
+  table,
+} from '../page/index.ts';
 import { counted, figure, listed, mm, withUnit } from './figures.ts';
 import type { Pack } from './packContext.ts';
 import { headed, pagesOf, roomOf } from './pagesOf.ts';
@@ -47,9 +57,11 @@ function onePlane(subject: PlaneSubject): Sheet[] {
   const vs = plane.outline.map(([, v]) => v);
   const [from, low] = [Math.min(...us), Math.min(...vs)];
   const thing = { widthMm: 1000 * (Math.max(...us) - from), heightMm: 1000 * (Math.max(...vs) - low) };
-  const { widthMm, heightMm } = roomOf(pack, { size: 'A4-landscape', scale: 'any' });
-  const room = { widthMm: widthMm - ROOM.left - ROOM.right, heightMm: heightMm - 18 - ROOM.above - ROOM.below };
-  const scale = scaleFor(thing, room) ?? 200;
+  const alone = scaleOn(pack, thing, 'A4-landscape', 0);
+  const withList = scaleOn(pack, thing, 'A4-portrait', listMm(subject));
+  const onePage = withList !== undefined && withList <= (alone ?? 200);
+  const size = onePage ? 'A4-portrait' : 'A4-landscape';
+  const scale = (onePage ? withList : alone) ?? 200;
   const high = thing.heightMm / scale + ROOM.above + ROOM.below;
   const drawn = picture(high, ([x, y], wide): Item[] => {
     const left = x + ROOM.left + (wide - ROOM.left - ROOM.right - thing.widthMm / scale) / 2;
@@ -64,11 +76,26 @@ function onePlane(subject: PlaneSubject): Sheet[] {
   const kind = {
     no: `03.${plane.letter}`,
     title: `${plane.name} plane`,
-    size: 'A4-landscape',
+    size,
     scale: `1:${scale}`,
   } as const;
   const list = { no: `03.${plane.letter}`, title: `${plane.name} plane, feet and rails` } as const;
+  if (onePage) return pagesOf(pack, kind, [...headOf(subject), drawn, ...listBody(subject)]);
   return [...pagesOf(pack, kind, [...headOf(subject), drawn]), ...pagesOf(pack, list, listParts(subject))];
+}
+
+/** The first scale at which the plane and what stands below it fit a page. */
+function scaleOn(pack: Pack, thing: { widthMm: number; heightMm: number }, size: SheetSize, belowMm: number) {
+  const { widthMm, heightMm } = roomOf(pack, { size, scale: 'any' });
+  return scaleFor(thing, {
+    widthMm: widthMm - ROOM.left - ROOM.right,
+    heightMm: heightMm - 18 - ROOM.above - ROOM.below - belowMm,
+  });
+}
+
+/** Room the tables of a plane ask for, about. */
+function listMm({ rails, rows }: PlaneSubject): number {
+  return 74 + 9.4 * rails.length + 5.4 * rows.length;
 }
 
 function headOf({ plane, rails, modules }: PlaneSubject): Part[] {
@@ -78,14 +105,17 @@ function headOf({ plane, rails, modules }: PlaneSubject): Part[] {
 }
 
 function listParts(subject: PlaneSubject): Part[] {
-  const { pack, plane, rails } = subject;
+  const { plane, rails } = subject;
   const onRafters = rails.every((rail) => rail.onRafters);
   const quiet = onRafters
     ? 'Feet stand on rafters, counted from the left end of the eave. Running sizes from the left end of each rail.'
     : 'Rafters are not known: places of feet are nominal. Find the rafters, then set out again.';
+  return [headline(`${plane.name} plane: where every foot stands.`, quiet), gap(3), ...listBody(subject)];
+}
+
+function listBody(subject: PlaneSubject): Part[] {
+  const { pack, plane } = subject;
   return [
-    headline(`${plane.name} plane: where every foot stands.`, quiet),
-    gap(3),
     caution('Scan before you drill. Eyes, ears and dust.', 'No work outside the guard. The licensed person decides.'),
     gap(3),
     railTable(subject),

@@ -24,7 +24,7 @@ function arrayRows({ plan }: Pack): SummaryRow[] {
     {
       what: 'Array',
       value: withUnit(array.stcW / 1000, 'kW', 2),
-      bounds: `${counted(array.modules.length, 'module')} on ${counted(units, 'unit')}, at 25 °C and 1 000 W/m²`,
+      bounds: `${counted(array.modules.length, 'module')}, ${counted(units, 'unit')}; 25\u00a0°C, 1\u202f000\u00a0W/m²`,
     },
     {
       what: 'Energy in a year, a.c.',

@@ -169,8 +169,8 @@ function cableItems(pack: Pack, trunk: TrunkPlan, places: ReadonlyMap<number, nu
     ),
     ...(capped[0] ? [cap(first)] : []),
     ...(capped[1] ? [cap(last)] : []),
-    text(letters, [first - 1.5, y + 1.3], { ...BOLD, anchor: 'end' }),
-    text(letters, [last + 1.5, y + 1.3], BOLD),
+    text(letters, capped[0] ? [first - 1.5, y + 1.3] : [first - 2.8, y - 1.25], { ...BOLD, anchor: 'end' }),
+    text(letters, capped[1] ? [last + 1.5, y + 1.3] : [last + 2.8, y - 1.25], BOLD),
   ];
 }
 

@@ -84,7 +84,7 @@ function gaugePart(pack: Pack, trunk: TrunkPlan): Part[] {
         limit: { value: limit, forbidden: 'above', text: `limit ${figure(limit, 2)}` },
         reading: { value, text: figure(value, 2) },
         of: finding.id,
-        label: `${against(value, limit, 'V')} above the point of supply`,
+        label: `${against(value, limit, 'V', finding.state === 'fails')} above the point of supply`,
       }),
     ]),
     gap(2),
