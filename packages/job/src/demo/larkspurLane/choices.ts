@@ -54,7 +54,7 @@ export const larkspurChoices = {
   rules: {
     pack: 'us',
     variant: 'us',
-    editions: { NEC: '2023', IRC: '2021', 'ASCE 7': '2016', 'NFPA 855': '2023' },
+    editions: { NEC: '2023', 'IRC R324': '2021', 'ASCE 7': '2016', 'NFPA 855 and IRC R328': '2023' },
   },
   equipment: takeSheets(
     'pellucid-395',

@@ -39,7 +39,7 @@ export const quaysideChoices = {
   rules: {
     pack: 'iec-eu',
     variant: 'gb',
-    editions: { 'BS 7671': '2018+A2', 'EREC G98': '1-7', 'EREC G99': '1-9', 'EREC G100': '2', 'PAS 63100': '2024' },
+    editions: { 'BS 7671': '2018 with A4:2026', 'EREC G98 and G99': '2024 issues', 'PAS 63100': '2024' },
   },
   equipment: takeSheets(
     'pellucid-395',
