@@ -127,7 +127,8 @@ function residualInIsland(id: string, name: string, pack: RulePack): RowDraft {
 
 /** The start of a motor on the battery: peak current as the plate predicts it, against what the battery gives. */
 function startRow(start: MotorStart, { supply }: BackupInput): RowDraft {
-  const volts = supply.nominalV;
+  // between the two legs of a split-phase board there is twice the volts, so half the amperes
+  const volts = supply.system === 'split-phase' && start.lines.length === 2 ? 2 * supply.nominalV : supply.nominalV;
   const peak = start.withRestVA;
   const value = peak === undefined ? undefined : peak / volts;
   return {
