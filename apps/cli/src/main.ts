@@ -6,10 +6,12 @@ import { firstJobs, validateJob } from './bookOfJobs.ts';
 import { registerCalc } from './commands/calc.ts';
 import { registerCheck } from './commands/check.ts';
 import { registerNew } from './commands/new.ts';
+import { pack, registerPack } from './commands/pack.ts';
 import { registerPlan } from './commands/plan.ts';
 import { registerRead } from './commands/read.ts';
 import { registerSchema } from './commands/schema.ts';
 import { registerServe, type ServeParts } from './commands/serve.ts';
+import { loadFonts } from './fonts.ts';
 import { processIo } from './io.ts';
 import { type Register, runCommandLine } from './program.ts';
 import { untilStopped } from './untilStopped.ts';
@@ -22,6 +24,7 @@ const serveParts: ServeParts = {
   validate: validateJob,
   webDir: existsSync(`${SHEETS}/index.html`) ? SHEETS : undefined,
   summary: (document) => workOut(document as Job).checks.tally,
+  pack: async (document, drawnAt) => (await pack(document as Job, {}, drawnAt, await loadFonts())).drawn.pdf,
   untilStopped,
 };
 
@@ -30,6 +33,7 @@ const commands: readonly Register[] = [
   registerNew,
   registerCheck,
   registerPlan,
+  registerPack(loadFonts),
   registerSchema,
   registerCalc,
   registerRead,

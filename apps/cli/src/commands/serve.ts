@@ -21,6 +21,8 @@ export interface ServeParts {
   validate(document: unknown): Validated;
   /** Works a valid document out and counts its findings; without it the table names the jobs only. */
   readonly summary?: (document: unknown) => FindingTally;
+  /** Draws the install pack of a valid document as one PDF. */
+  readonly pack?: (document: unknown, drawnAt: Date) => Promise<Uint8Array>;
   /** The folder of the built sheets; undefined where none are built. */
   readonly webDir?: string | undefined;
   /** Settles when the person, or the system, wants the server to end. */
@@ -105,7 +107,7 @@ export async function startServing(
   // names, addresses and telephone numbers of customers lie in it
   await mkdir(dataDir, { recursive: true, mode: 0o700 });
   const store = sqliteStore(join(dataDir, 'jobs.db'));
-  const app = makeServer({ store, validate: parts.validate, now, webDir: parts.webDir, onMistake });
+  const app = makeServer({ store, validate: parts.validate, now, webDir: parts.webDir, pack: parts.pack, onMistake });
   const stop = async () => {
     await app.close();
     await store.close();
