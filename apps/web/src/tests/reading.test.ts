@@ -1,5 +1,6 @@
 import type { TestRow } from '@eaveline/plan';
 import { expect, test } from 'vitest';
+import { headOfTests } from './headOfTests.ts';
 import { lastInstrument, latestReading, type Readings, readingChange } from './reading.ts';
 import { standings } from './standing.ts';
 
@@ -70,8 +71,8 @@ const row: TestRow = {
 test('lawful and as designed are two answers: 8.4 of 9.4 A is 11 % low and within 20 A', () => {
   const reading = { value: 8.4, unit: 'A', at: '', by: 'Ode', inLimit: true, nearPrediction: false };
   expect(standings({ ...row, reading })).toEqual([
-    { state: 'meets', words: 'Meets the limit, 20.0\u00a0A.' },
-    { state: 'fails', words: 'Fails the drawing, 11 % low.' },
+    { state: 'meets', words: 'Meets the limit, 20\u00a0A.' },
+    { state: 'fails', words: 'Fails the drawing, 11\u00a0% low.' },
   ]);
 });
 
@@ -80,4 +81,17 @@ test('a look is answered yes or no; without a reading nothing is said', () => {
   expect(standings(look)).toEqual([]);
   const no = { value: 0, unit: 'yes', at: '', by: 'Nia' };
   expect(standings({ ...look, reading: no })).toEqual([{ state: 'fails', words: 'Not as it has to be.' }]);
+});
+
+test('the sheet opens with how many are read and how many miss, then the next one and what it should show', () => {
+  const tests = (rows: TestRow[]) => ({ tests: { rows, workings: [], leavesOut: [] } });
+  expect(headOfTests(tests([row, { ...row, id: 'current:b' }]))).toEqual({
+    sentence: 'Two tests. No readings yet.',
+    quiet: 'The first is trunk current, breaker of trunk A, expected 9.40\u00a0A.',
+  });
+  const off = { value: 8.3, unit: 'A', at: '', by: 'Ode', inLimit: true, nearPrediction: false };
+  expect(headOfTests(tests([{ ...row, reading: off }]))).toEqual({
+    sentence: '1 of 1 tests read. One is not as it has to be.',
+    quiet: 'Every test has a reading.',
+  });
 });

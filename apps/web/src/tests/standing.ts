@@ -1,5 +1,5 @@
 import type { Finding, TestRow } from '@eaveline/plan';
-import { figure, withUnit } from '../words/figure.ts';
+import { percent, withUnit } from '../words/figure.ts';
 import { isLook } from './reading.ts';
 
 /** One way a reading stands: to the limit, to the drawing, or to what had to be seen. */
@@ -37,7 +37,7 @@ function offWords(value: number, { value: expected, unit }: { readonly value: nu
   const side = value < expected ? 'low' : 'high';
   const share = Math.abs(value - expected) / Math.abs(expected);
   if (!Number.isFinite(share) || share > 5) return `${withUnit(Math.abs(value - expected), unit)} ${side}`;
-  return `${figure(share * 100, 0)} % ${side}`;
+  return `${percent(share)} ${side}`;
 }
 
 /** Whether a test has a reading that fails in any way. */

@@ -2,6 +2,7 @@ import type { SheetView } from '../desk/sheetView.ts';
 import { workingSubjects } from '../pad/subject.ts';
 import { headOfTests } from './headOfTests.ts';
 import { TestsSheet } from './TestsSheet.tsx';
+import { firstUnread } from './testGroups.ts';
 
 /** Sheet 11. */
 export const testsView: SheetView = {
@@ -14,6 +15,7 @@ export const testsView: SheetView = {
     })),
     ...workingSubjects('tests', tests.workings),
   ],
+  first: ({ tests }) => (firstUnread(tests.rows) ?? tests.rows[0])?.id,
   leavesOut: ({ tests }) => tests.leavesOut,
   shows: 'tests, predicted',
   Body: TestsSheet,
