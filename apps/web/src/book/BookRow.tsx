@@ -1,6 +1,5 @@
 import { Link } from '@tanstack/react-router';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
-import { counted } from '../words/count.ts';
 import styles from './BookPage.module.css';
 import { type BookEntry, stopsIt } from './entry.ts';
 import { RoofSign } from './RoofSign.tsx';
@@ -16,7 +15,7 @@ export function BookRow({ entry, selected }: BookRowProps) {
   const { job, summary } = entry;
   const battery = Object.values(job.choices.batteries)[0];
   const sheet = battery && job.choices.equipment[battery.sheet];
-  const about = [counted(Object.keys(job.choices.modules).length, 'module'), sheet?.name].filter(
+  const about = [`${Object.keys(job.choices.modules).length} modules`, sheet?.name].filter(
     (words) => words !== undefined,
   );
   return (

@@ -30,7 +30,7 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
   const high = Math.max(Math.abs(b[1] - a[1]), Math.abs(c[1] - b[1]));
   const small = Math.min(wide, high) < 27;
   const name = small ? String(module.place) : `${module.row}·${module.place}`;
-  const flag = flagOf(module, plane, view);
+  const flag = flagOf(module, plane, view, small ? 3 : 6);
   const drawn = (
     <>
       <path
@@ -40,20 +40,20 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
       {breach !== undefined && <path d={pathOf(corners, true)} fill={`url(#${hatch})`} />}
       {lines.length > 0 && flag.length > 8 && (
         <>
-          <path d={pathOf([flag.from, flag.to])} stroke="var(--casing)" strokeWidth="6" />
-          <path d={pathOf([flag.from, flag.to])} stroke={wireToken(lines[0] as Line)} strokeWidth="3.6" />
+          <path d={pathOf([flag.from, flag.to])} stroke="var(--casing)" strokeWidth={small ? 4 : 6} />
+          <path d={pathOf([flag.from, flag.to])} stroke={wireToken(lines[0] as Line)} strokeWidth={small ? 2.2 : 3.6} />
         </>
       )}
       <text
         className={`halo ${small ? 'zone' : ''} ${selected ? 'bold' : ''}`}
         x={centre[0]}
-        y={centre[1] + (high > 29 ? -1 : 4)}
+        y={centre[1] + (high > 29 ? (small ? 2 : -1) : 4)}
         textAnchor="middle"
       >
         {name}
       </text>
-      {high > 29 && wide > 20 && lines.length > 0 && (
-        <text className="zone close halo" x={centre[0]} y={centre[1] + 12} textAnchor="middle">
+      {high > 29 && wide > (lines.length > 1 ? 28 : 18) && lines.length > 0 && (
+        <text className="zone close halo" x={centre[0]} y={centre[1] + (small ? 13 : 12)} textAnchor="middle">
           {lines.length === 3 ? 'L123' : lines.join('-')}
         </text>
       )}
@@ -76,12 +76,12 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
 }
 
 /** The flag lies along the module's lower edge, a little inside it. */
-function flagOf({ at: [u, v], widthM }: PlacedModule, plane: RoofPlane, view: PlanView) {
+function flagOf({ at: [u, v], widthM }: PlacedModule, plane: RoofPlane, view: PlanView, inset: number) {
   const low = view.inPlane(plane, [u, v]);
   const end = view.inPlane(plane, [u + widthM, v]);
   const inward = unit(minus(view.inPlane(plane, [u, v + 1]), low));
   const along = unit(minus(end, low));
-  const from = plus(plus(low, inward, 6), along, 6);
-  const to = plus(plus(end, inward, 6), along, -6);
+  const from = plus(plus(low, inward, inset), along, 6);
+  const to = plus(plus(end, inward, inset), along, -6);
   return { from, to, length: distance(from, to), at: middle(from, to) };
 }

@@ -126,7 +126,7 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
         ))}
         <RoofSizes plan={plan} view={view} bounds={bounds} selected={selected} />
         <ThingsAround objects={job.facts.site.objects} view={view} bounds={bounds} />
-        <NorthArrow x={phone ? 12 : 24} y={2} />
+        <NorthArrow x={margin.x - 18} y={2} />
         <text className="qt close" x={view.width - margin.x} y={view.height - 4} textAnchor="end">
           1:{view.scale}, slopes as seen from above
         </text>

@@ -35,6 +35,14 @@ export function ThingsAround({ objects, view, bounds }: ThingsAroundProps) {
       ? { x, y }
       : { x: Math.min(Math.max(x, 24), view.width - 30), y: Math.min(Math.max(y, 26), view.height - 26) };
     const right = at.x > view.width / 2;
+    // beside it; at the head or the foot of the drawing out of the way of the sizes there
+    const labelY = within
+      ? Math.max(at.y - drawnR * 0.4, 10)
+      : at.y < 60
+        ? 10
+        : at.y > view.height - 60
+          ? view.height - 4
+          : at.y - drawnR - 6;
     const words = `${name}, ${figure(heightM, 0)} m high${off > 0 ? `, ${figure(off, 1)} m off` : ''}${within ? '' : ', not in its place'}`;
     return (
       <g key={id}>
@@ -47,7 +55,7 @@ export function ThingsAround({ objects, view, bounds }: ThingsAroundProps) {
         <text
           className="close halo"
           x={right ? at.x - drawnR - 10 : at.x + drawnR + 10}
-          y={within ? Math.max(at.y - drawnR * 0.4, 10) : at.y < view.height / 2 ? 10 : view.height - 4}
+          y={labelY}
           textAnchor={right ? 'end' : 'start'}
         >
           {words}
