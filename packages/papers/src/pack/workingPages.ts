@@ -22,7 +22,7 @@ function findingPart(pack: Pack, finding: Finding, printed: Set<string>): Part {
   const { state, title, detail, clause, edition, seen, mends, needs, working } = finding;
   const parts: Part[] = [
     ...(detail === undefined ? [] : [paragraph(detail)]),
-    paragraph([`${clause}${edition === '' ? '' : `, ${edition}`}.`, `Known from: ${seen}.`].join(' '), {
+    paragraph(`${[...new Set([clause, edition])].filter((one) => one !== '').join(', ')}. Known from: ${seen}.`, {
       capMm: 2.1,
       ink: 'quiet',
     }),
@@ -44,9 +44,15 @@ function findingPart(pack: Pack, finding: Finding, printed: Set<string>): Part {
   return (at, widthMm, roomMm) => stacked([gap(4), marked], at, widthMm, roomMm);
 }
 
-/** Facts as the survey names them; a path where it has no name for one. */
+/** Facts as the survey names them; where it has no name for one, the words of its place in the job. */
 function factNames({ plan }: Pack, needs: readonly string[]): string {
-  return needs.map((at) => plan.site.missing.find((fact) => fact.at === at)?.what ?? at).join(', ');
+  return needs.map((at) => plan.site.missing.find((fact) => fact.at === at)?.what ?? placeInWords(at)).join('; ');
+}
+
+/** `facts.network.approvedVA` as `network, approved VA`. */
+function placeInWords(at: string): string {
+  const words = at.split('.').slice(1).join(', ');
+  return words.replace(/(?<=[a-z])(?=[A-Z])/g, ' ').replace(/[-:]/g, ' ');
 }
 
 /** What goes on in the next column keeps its margin. */
