@@ -32,7 +32,13 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
   const lower = rails[0];
   return (
     <div ref={ref} style={{ overflowX: 'auto' }}>
-      <svg width={Math.max(width, x(to))} height={foot + 62} role="img" aria-label={rowWords(row, rails)}>
+      <svg
+        width={Math.max(width, x(to))}
+        height={foot + 62}
+        viewBox={`0 0 ${Math.max(width, x(to))} ${foot + 62}`}
+        role="img"
+        aria-label={rowWords(row, rails)}
+      >
         {modules.map(({ id, at: [u, v], widthM, heightM, row: r, place }) => (
           <g key={id}>
             <rect
@@ -42,7 +48,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
               width={widthM * perM}
               height={heightM * perM}
             />
-            <text className="close" x={x(u + widthM / 2)} y={y(v + heightM) + 16} textAnchor="middle">
+            <text className="close halo" x={x(u + widthM / 2)} y={y(v + heightM / 2) + 4} textAnchor="middle">
               {r}·{place}
             </text>
           </g>

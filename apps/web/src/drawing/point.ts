@@ -19,11 +19,6 @@ export function pathOf(points: readonly Px[], closed = false): string {
 
 export const round = (value: number): number => Math.round(value * 10) / 10;
 
-export function centroid(points: readonly Px[]): Px {
-  const sum = points.reduce<Px>((total, point) => plus(total, point), [0, 0]);
-  return [sum[0] / points.length, sum[1] / points.length];
-}
-
 /** Whether a point lies inside a polygon. */
 export function inside([x, y]: Px, polygon: readonly Px[]): boolean {
   let within = false;

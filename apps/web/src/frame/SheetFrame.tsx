@@ -59,6 +59,9 @@ export function SheetFrame({
               </ul>
             </section>
           )}
+          <p className={`${styles.notice} on-paper`}>
+            Printed from the screen: measure nothing off. The pack is drawn to scale.
+          </p>
           {notice !== undefined && <p className={styles.notice}>{notice}</p>}
         </div>
         <TitleBlock cells={cells} />
