@@ -1,11 +1,16 @@
-import type { Finding } from '@eaveline/plan';
+import { Link } from '@tanstack/react-router';
 import type { SheetProps } from '../desk/sheetView.ts';
+import { sheetName } from '../frame/sheetNames.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { Part } from '../parts/Part.tsx';
-import table from '../parts/Table.module.css';
-import { counted, sentence } from '../words/count.ts';
+import { ConfirmLimits } from './ConfirmLimits.tsx';
+import { limitsToConfirm } from './confirming.ts';
 import styles from './HandoverSheet.module.css';
+import { leftOut } from './leftOut.ts';
+import { OpenFindings } from './OpenFindings.tsx';
 import { openEnds } from './openEnds.ts';
+import { openLines } from './openLines.ts';
+import { SaveJobFile } from './SaveJobFile.tsx';
 
 const PACK = [
   ['Cover', 'job, summary, what is open'],
@@ -18,110 +23,69 @@ const PACK = [
   ['Cautions', 'in a frame above the work they are for'],
 ] as const;
 
-/** Sheet 12: what the pack holds, and what is still open before it may be handed over. */
+/** Sheet 12: what is still open before the job may be handed over, what the pack holds, who vouches for which limit. */
 export function HandoverSheet({ plan, job }: SheetProps) {
-  const ends = openEnds(plan, job);
-  const lines: readonly {
-    readonly open: number;
-    readonly state: Finding['state'];
-    readonly words: string;
-    readonly done: string;
-  }[] = [
-    {
-      open: ends.stopping,
-      state: 'fails',
-      words: `${sentence(counted(ends.stopping, 'check'))} ${ends.stopping === 1 ? 'stops' : 'stop'} the job: sheet 08.`,
-      done: 'No check stops the job.',
-    },
-    {
-      open: ends.asking,
-      state: 'ask',
-      words: `${sentence(counted(ends.asking, 'question'))} wait for an answer: sheet 08.`,
-      done: 'No question is open.',
-    },
-    {
-      open: ends.facts,
-      state: 'ask',
-      words: `${sentence(counted(ends.facts, 'fact'))} of the survey missing: sheet 01.`,
-      done: 'The survey is whole.',
-    },
-    {
-      open: ends.testsPast,
-      state: 'fails',
-      words: `${sentence(counted(ends.testsPast, 'reading'))} past the limit: sheet 11.`,
-      done: 'No reading is past its limit.',
-    },
-    {
-      open: ends.testsUnread,
-      state: 'ask',
-      words: `${sentence(counted(ends.testsUnread, 'test'))} not read: sheet 11.`,
-      done: 'Every test is read.',
-    },
-    {
-      open: ends.unitsUnscanned,
-      state: 'ask',
-      words: `${sentence(counted(ends.unitsUnscanned, 'unit'))} without a serial on record.`,
-      done: 'Every unit has its serial on record.',
-    },
-    {
-      open: ends.unconfirmed.length,
-      state: 'ask',
-      words: `${sentence(counted(ends.unconfirmed.length, 'limit'))} from memory, confirmed by nobody: listed below.`,
-      done: 'Every limit is confirmed.',
-    },
-    { open: ends.signed ? 0 : 1, state: 'ask', words: 'Nobody has signed.', done: 'Signed.' },
-  ];
+  const lines = openLines(openEnds(plan, job));
+  const limits = limitsToConfirm(plan.checks);
+  const confirmed = job.choices.confirmations;
   return (
     <>
-      <Part title="Open" ruled>
+      <Part title="Open" count={lines.filter(({ open }) => open > 0).length} ruled>
         <ul className={styles.ends}>
-          {lines.map(({ open, state, words, done }) => (
-            <li key={done}>
-              <Mark state={open > 0 ? state : 'meets'} size={17} />
-              <span>{open > 0 ? <b>{words}</b> : done}</span>
+          {lines.map(({ open, state, words, sheet }) => (
+            <li key={words}>
+              <Mark state={state} size={17} />
+              <span className="out-of-sight">{state}: </span>
+              {open > 0 ? <b>{words}</b> : <span>{words}</span>}
+              {open > 0 && sheet !== undefined && (
+                <Link to="/job/$id/$sheet" params={{ id: job.id, sheet }}>
+                  {sheet} {sheetName(sheet)}
+                </Link>
+              )}
             </li>
           ))}
         </ul>
+        <OpenFindings findings={plan.checks.findings} jobId={job.id} />
       </Part>
-      <Part
-        title="The pack"
-        ruled
-        aside={<a href={`/api/jobs/${encodeURIComponent(job.id)}/pack.pdf`}>Open the pack, PDF</a>}
-      >
-        <table className={table.table}>
-          <tbody>
-            {PACK.map(([what, holds]) => (
-              <tr key={what}>
-                <th scope="row">
-                  <b>{what}</b>
-                </th>
-                <td>{holds}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-        <p className="quiet small">The pack is drawn by the server from the job as it is kept there.</p>
+      <Part title="The pack" ruled>
+        <p className={styles.files}>
+          <a href={`/api/jobs/${encodeURIComponent(job.id)}/pack.pdf`} target="_blank" rel="noreferrer">
+            Open the pack, PDF
+          </a>
+          <SaveJobFile job={job} />
+        </p>
+        <dl className={styles.pack}>
+          {PACK.map(([what, holds]) => (
+            <div key={what}>
+              <dt>{what}</dt>
+              <dd>{holds}</dd>
+            </div>
+          ))}
+        </dl>
+        <p className="quiet small">
+          The server draws the pack from the job as it is kept there. The job file holds what was decided, measured and
+          recorded; everything else is worked out from it again.
+        </p>
       </Part>
-      {ends.unconfirmed.length > 0 && (
-        <Part
-          title="Limits nobody has confirmed"
-          count={ends.unconfirmed.length}
-          ruled
-          aside="From memory: read them before you rely on them."
-        >
-          <table className={table.table}>
-            <tbody>
-              {ends.unconfirmed.map(({ rule, clause, edition }) => (
-                <tr key={`${rule}-${clause}`}>
-                  <th scope="row">{sentence(rule.replace(/-/g, ' '))}</th>
-                  <td className="small">{clause}</td>
-                  <td className={`num ${table.spare}`}>{edition}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+      {(limits.length > 0 || Object.keys(confirmed).length > 0) && (
+        <Part title="Limits from memory" count={limits.length} ruled>
+          <ConfirmLimits limits={limits} confirmed={confirmed} />
         </Part>
       )}
+      <Part title="Left out of the whole plan" ruled>
+        <dl className={styles.out}>
+          {leftOut(plan).map(({ stage, sheet, lines: out }) => (
+            <div key={stage}>
+              <dt>
+                {stage} <span className="quiet">{sheet}</span>
+              </dt>
+              {out.map((words) => (
+                <dd key={words}>{words}</dd>
+              ))}
+            </div>
+          ))}
+        </dl>
+      </Part>
     </>
   );
 }

@@ -1,5 +1,5 @@
 import type { Head } from '../frame/head.ts';
-import { counted } from '../words/count.ts';
+import { counted, sentence } from '../words/count.ts';
 import { type OpenEnds, openCount } from './openEnds.ts';
 
 /** Whether the pack may be handed over, and how much is open where it may not. */
@@ -13,7 +13,7 @@ export function headOfHandover(ends: OpenEnds): Head {
   const stops =
     ends.stopping === 0 ? undefined : `${counted(ends.stopping, 'check')} ${ends.stopping === 1 ? 'stops' : 'stop'} it`;
   return {
-    sentence: `Not to be handed over yet: ${counted(open, 'thing')} open.`,
-    quiet: `${stops === undefined ? 'No check stops it' : stops.charAt(0).toUpperCase() + stops.slice(1)}. Until all is closed the pack says so on every page.`,
+    sentence: `Not to be handed over yet. ${sentence(counted(open, 'kind'))} of thing ${open === 1 ? 'is' : 'are'} open.`,
+    quiet: `${stops === undefined ? 'No check stops it' : sentence(stops)}. Until all is closed the pack says so on every page.`,
   };
 }

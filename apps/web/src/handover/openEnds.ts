@@ -1,13 +1,18 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
+import { failsReading } from '../tests/standing.ts';
+import { openLines } from './openLines.ts';
 
 /** What a handover still lacks. */
 export interface OpenEnds {
   readonly stopping: number;
+  /** All that fail, whether they stop the job or not. */
+  readonly failing: number;
   readonly asking: number;
   readonly facts: number;
   readonly unconfirmed: Plan['checks']['unconfirmed'];
   readonly testsUnread: number;
+  /** Readings on record that miss their limit or the drawing. */
   readonly testsPast: number;
   /** Units without a serial on record. */
   readonly unitsUnscanned: number;
@@ -20,11 +25,12 @@ export function openEnds(plan: Plan, job: Job): OpenEnds {
   const scanned = new Set(Object.values(job.records.serials).map(({ of }) => of));
   return {
     stopping: checks.findings.filter(({ state, stops }) => state === 'fails' && stops).length,
+    failing: checks.tally.fails,
     asking: checks.tally.ask,
     facts: site.missing.length,
     unconfirmed: checks.unconfirmed,
     testsUnread: tests.rows.filter(({ reading }) => reading === undefined).length,
-    testsPast: tests.rows.filter(({ reading }) => reading?.inLimit === false).length,
+    testsPast: tests.rows.filter(failsReading).length,
     unitsUnscanned: Object.keys(job.choices.units).filter((id) => !scanned.has(id)).length,
     signed: Object.keys(job.records.signatures).length > 0,
   };
@@ -32,8 +38,5 @@ export function openEnds(plan: Plan, job: Job): OpenEnds {
 
 /** How many kinds of thing are open. */
 export function openCount(ends: OpenEnds): number {
-  const { stopping, asking, facts, unconfirmed, testsUnread, testsPast, unitsUnscanned, signed } = ends;
-  return [stopping, asking, facts, unconfirmed.length, testsUnread, testsPast, unitsUnscanned, signed ? 0 : 1].filter(
-    (count) => count > 0,
-  ).length;
+  return openLines(ends).filter(({ open }) => open > 0).length;
 }
