@@ -1,12 +1,8 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
-import { type CsvCell, writeCsv } from './csv.ts';
+import { writeCsv } from './csv.ts';
+import { type CsvTable, tasksTable, testsTable, yes } from './csvWork.ts';
 import { monthNames } from './figures.ts';
-
-interface CsvTable {
-  readonly heads: readonly string[];
-  readonly rows: readonly (readonly CsvCell[])[];
-}
 
 /** The tables of a pack by file name. Figures unrounded, units in the heads; a cell left empty is not known. */
 export function csvFiles({ job, plan }: { readonly job: Job; readonly plan: Plan }): Record<string, string> {
@@ -16,8 +12,8 @@ export function csvFiles({ job, plan }: { readonly job: Job; readonly plan: Plan
     cuts: cuts(plan),
     circuits: circuits(plan, job),
     drops: drops(plan),
-    tests: tests(plan),
-    tasks: tasks(plan),
+    tests: testsTable(plan),
+    tasks: tasksTable(plan),
     'energy-months': energyMonths(plan),
   };
   return Object.fromEntries(
@@ -64,10 +60,6 @@ function findings({ checks }: Plan): CsvTable {
       one.mends[0]?.words,
     ]),
   };
-}
-
-function yes(is: boolean): string {
-  return is ? 'yes' : 'no';
 }
 
 function kit({ kit }: Plan): CsvTable {
@@ -159,92 +151,6 @@ function drops({ trunks }: Plan): CsvTable {
         trunk.mainsKnown ? drop.aboveSupplyV : undefined,
       ]),
     ),
-  };
-}
-
-function tests({ tests }: Plan): CsvTable {
-  return {
-    heads: [
-      'id',
-      'order',
-      'group',
-      'test',
-      'point',
-      'instrument',
-      'predicted',
-      'low',
-      'high',
-      'unit',
-      'wanted',
-      'limit',
-      'limit sense',
-      'limit unit',
-      'clause',
-      'reading',
-      'reading unit',
-      'read by',
-      'read at',
-    ],
-    rows: tests.rows.map((row) => [
-      row.id,
-      row.order,
-      row.group,
-      row.name,
-      row.point,
-      row.instrument,
-      row.predicted?.value,
-      row.predicted?.low,
-      row.predicted?.high,
-      row.predicted?.unit,
-      row.wanted,
-      row.limit?.value,
-      row.limit?.sense,
-      row.limit?.unit,
-      row.limit?.clause,
-      row.reading?.value,
-      row.reading?.unit,
-      row.reading?.by,
-      row.reading?.at,
-    ]),
-  };
-}
-
-function tasks({ day }: Plan): CsvTable {
-  return {
-    heads: [
-      'id',
-      'task',
-      'place',
-      'who',
-      'people',
-      'electricians',
-      'low, h',
-      'likely, h',
-      'high, h',
-      'after',
-      'day',
-      'from start of day, h',
-      'to, h',
-      'done before',
-      'hold point',
-    ],
-    rows: day.tasks.map((task) => [
-      task.id,
-      task.name,
-      task.place,
-      task.who,
-      task.people,
-      task.electricians,
-      task.hours.low,
-      task.hours.likely,
-      task.hours.high,
-      task.after.join(' '),
-      task.day,
-      task.startH,
-      task.endH,
-      yes(task.doneBefore),
-      task.hold,
-    ]),
   };
 }
 

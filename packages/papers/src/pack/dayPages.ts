@@ -41,7 +41,7 @@ export function dayPages(pack: Pack): Sheet[] {
     ),
     gap(3),
     ...aheadParts(day),
-    headed('Tasks', taskTable(pack, numbers)),
+    headed('Tasks, with their hours', taskTable(pack, numbers)),
   ]);
 }
 
@@ -221,9 +221,9 @@ function taskTable({ plan, job }: Pack, numbers: ReadonlyMap<string, number>): P
     columns: [
       { head: '', share: 0.8, align: 'end' },
       { head: 'task', share: 3.6, weight: 700 },
-      { head: 'who', share: 2.2, face: 'close' },
+      { head: 'who', share: 2.6, face: 'close' },
       { head: 'low', share: 0.95, align: 'end', face: 'close' },
-      { head: 'likely, h', share: 1.4, align: 'end', face: 'close' },
+      { head: 'likely', share: 1.15, align: 'end', face: 'close' },
       { head: 'high', share: 1, align: 'end', face: 'close' },
       { head: 'day', share: 0.9, align: 'end', face: 'close' },
       { head: 'from', share: 1.35, align: 'end', face: 'close' },

@@ -124,7 +124,7 @@ function meetsParts({ plan }: Pack): Part[] {
   const part = table({
     label: 'what meets',
     columns: [
-      { head: 'stands', share: 1.7, face: 'close' },
+      { head: 'stands', share: 2.1, face: 'close' },
       { head: 'what, the nearest to its limit', share: 5 },
       { head: 'of its limit', share: 1.9, align: 'end', face: 'close' },
       { head: 'clause', share: 2.6, face: 'close' },

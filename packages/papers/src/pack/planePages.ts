@@ -33,7 +33,10 @@ export interface PlaneView {
 }
 
 /** Paper kept for sizes: left, right, above, below. */
-const ROOM = { left: 17, right: 13, above: 15, below: 18 };
+const ROOM = { left: 17, right: 13, above: 12, below: 18 };
+
+/** The head of a sheet: a sentence of one line and its quiet line. */
+const HEAD = 14;
 
 /** One sheet for each plane that carries modules: seen from the eaves, at true lengths up the slope. */
 export function planePages(pack: Pack): Sheet[] {
@@ -89,7 +92,7 @@ function scaleOn(pack: Pack, thing: { widthMm: number; heightMm: number }, size:
   const { widthMm, heightMm } = roomOf(pack, { size, scale: 'any' });
   return scaleFor(thing, {
     widthMm: widthMm - ROOM.left - ROOM.right,
-    heightMm: heightMm - 18 - ROOM.above - ROOM.below - belowMm,
+    heightMm: heightMm - HEAD - ROOM.above - ROOM.below - belowMm,
   });
 }
 

@@ -107,7 +107,7 @@ function plan({ pack, extent, scale }: { pack: Pack; extent: Extent; scale: Scal
       ],
     };
     const edge = { left: x, bottom: y, right: x + widthMm, top: y + high + 2 * MARGIN };
-    const arrow: Point = [edge.right - 5, edge.top - 9];
+    const arrow: Point = [edge.right - 2, edge.top - 9];
     const ground: Ground = { edge, taken: [patchOf([arrow], 9)] };
     const label = `Roof plan, 1:${scale}: ${pack.plan.roof.planes.map((plane) => plane.name).join(', ')}`;
     return [group('roof plan', [...roofItems(pack, view, ground), ...northArrow(arrow)], { role: 'figure', label })];

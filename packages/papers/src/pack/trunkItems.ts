@@ -9,20 +9,19 @@ import {
   polyline,
   type Scale,
   scales,
-  solid,
   text,
   tube,
 } from '../drawing/index.ts';
 import { metrics } from '../type/index.ts';
 import { figure } from './figures.ts';
 import { lineLetters, type Pack, wireOf } from './packContext.ts';
+import { BOARD, boardItems } from './trunkBoard.ts';
 import { homeRunWords } from './trunkPages.ts';
 
 /** Height of the whole picture, and its levels from the top. */
 export const trunkHeightMm = 52;
 const TRUNK = 27;
 const HOME = 44;
-const BOARD = { left: 11, right: 31 };
 const ALONG = { left: 45, right: 160 };
 
 const CLOSE = { capMm: 2.5, weight: 400, face: 'close' } as const;
@@ -72,42 +71,6 @@ function placesAlong(trunk: TrunkPlan, left: number): ReadonlyMap<number, number
 
 function lowEnd({ fromDrop, toDrop }: TrunkSpan): number {
   return Math.min(fromDrop, toDrop);
-}
-
-function boardItems(pack: Pack, trunk: TrunkPlan, x: number, y: number): Item[] {
-  const circuit = pack.plan.board.circuits.find((one) => one.kind === 'trunk' && one.of === trunk.id);
-  const [left, right] = [x + BOARD.left, x + BOARD.right];
-  const words = circuit === undefined ? '' : `${trunk.name}  ${figure(circuit.breakerA, 0)} A`;
-  return [
-    // supply: an arrow from the street into the board
-    line([x + 1, y], [left + 4, y], { pen: 0.5 }),
-    solid([
-      [x + 1, y + 1.6],
-      [x + 4, y],
-      [x + 1, y - 1.6],
-    ]),
-    box([left, y - 6], right - left, 12 + 18, { layer: 'CENTRE' }),
-    line([left + 4, y - 5], [left + 4, y + 20], { layer: 'FRAME', pen: 1 }),
-    // a switch that breaks by itself: cross at the fixed contact, blade open
-    line([left + 4, y], [left + 9, y], { pen: 0.5 }),
-    polyline(
-      [
-        [left + 8.2, y - 0.8],
-        [left + 9.8, y + 0.8],
-      ],
-      { pen: 0.35 },
-    ),
-    polyline(
-      [
-        [left + 8.2, y + 0.8],
-        [left + 9.8, y - 0.8],
-      ],
-      { pen: 0.35 },
-    ),
-    line([left + 14, y], [left + 9, y + 2.4], { pen: 0.5 }),
-    line([left + 14, y], [right, y], { pen: 0.5 }),
-    text(words, [left + 12.5, y - 4.6], { ...BOLD, anchor: 'middle' }),
-  ];
 }
 
 /** From the board to the feed joint, cut short: the cut sign says so. */
