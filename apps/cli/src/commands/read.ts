@@ -1,7 +1,8 @@
 import { basename } from 'node:path';
 import type { Outcome } from '../io.ts';
 import type { Register } from '../program.ts';
-import { type FileReport, type ReportRemark, reportFile } from '../reading/fileReport.ts';
+import { type FileReport, reportFile } from '../reading/fileReport.ts';
+import type { ReportRemark } from '../reading/held.ts';
 
 /** Where in the file, and what kind of remark. */
 function remarkText({ severity, line, field, found, wanted, done, mend }: ReportRemark): string {

@@ -1,6 +1,6 @@
 import { decodeText } from '@eaveline/formats';
 import { type Job, parseJob } from '@eaveline/job';
-import type { Held, ReportRemark } from './fileReport.ts';
+import type { Held, ReportRemark } from './held.ts';
 
 function factsOf({ id, name, version, choices }: Job) {
   const { pack, variant } = choices.rules;

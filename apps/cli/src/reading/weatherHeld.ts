@@ -1,5 +1,5 @@
 import { readWeatherFile, type WeatherPlace, type WeatherSums, type WeatherYear } from '@eaveline/formats';
-import type { Held } from './fileReport.ts';
+import type { Held } from './held.ts';
 
 const QUANTITIES = [
   ['ghi', 'global horizontal'],

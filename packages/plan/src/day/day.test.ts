@@ -10,7 +10,7 @@ import { dayStage } from './index.ts';
 function dayOf(job: Job) {
   const site = siteStage.run(siteStage.view(job), {}, {});
   const sun = sunStage.run(sunStage.view(job), { site }, {});
-  const roof = roofStage.run(roofStage.view(job), { site, sun }, {});
+  const roof = roofStage.run(roofStage.view(job), { sun }, {});
   const array = arrayStage.run(arrayStage.view(job), { roof }, {});
   return dayStage.run(dayStage.view(job), { sun, array }, {});
 }

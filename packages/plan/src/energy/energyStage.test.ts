@@ -1,7 +1,6 @@
 import { type Job, kestrelRise } from '@eaveline/job';
 import { expect, test } from 'vitest';
 import { arrayStage } from '../array/index.ts';
-import type { Plan } from '../plan.ts';
 import { roofStage } from '../roof/index.ts';
 import { siteStage } from '../site/index.ts';
 import { sunStage } from '../sun/index.ts';
@@ -22,12 +21,13 @@ function plainTrunks(job: Job): TrunksPlan {
 }
 
 function energyOf(job: Job) {
-  const plan = { trunks: plainTrunks(job) } as Partial<Plan> & Record<string, unknown>;
-  plan.site = siteStage.run(siteStage.view(job), {}, {});
-  plan.sun = sunStage.run({}, plan as Plan, {});
-  plan.roof = roofStage.run(roofStage.view(job), plan as Plan, {});
-  plan.array = arrayStage.run(arrayStage.view(job), plan as Plan, {});
-  return { energy: energyStage.run(energyStage.view(job), plan as Plan, {}), plan: plan as Plan };
+  const trunks = plainTrunks(job);
+  const site = siteStage.run(siteStage.view(job), {}, {});
+  const sun = sunStage.run({}, { site }, {});
+  const roof = roofStage.run(roofStage.view(job), { sun }, {});
+  const array = arrayStage.run(arrayStage.view(job), { roof }, {});
+  const plan = { site, sun, roof, array, trunks };
+  return { energy: energyStage.run(energyStage.view(job), plan, {}), plan };
 }
 
 const { energy, plan } = energyOf(kestrelRise);

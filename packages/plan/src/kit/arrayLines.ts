@@ -1,6 +1,6 @@
 import { sheetOf } from '../equipment.ts';
 import { given, type Working } from '../working.ts';
-import type { KitInput } from './index.ts';
+import type { KitInput } from './kitInput.ts';
 import { kitLine, part } from './kitLine.ts';
 import type { KitLine } from './types.ts';
 

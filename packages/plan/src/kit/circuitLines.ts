@@ -2,7 +2,7 @@ import { sheetOf } from '../equipment.ts';
 import { linesOf } from '../supply.ts';
 import { given } from '../working.ts';
 import { countBy } from './arrayLines.ts';
-import type { KitInput } from './index.ts';
+import type { KitInput } from './kitInput.ts';
 import { kitLine, PRACTICE, part, partFor } from './kitLine.ts';
 import type { KitLine } from './types.ts';
 

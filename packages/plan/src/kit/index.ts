@@ -1,13 +1,11 @@
-import type { BoardFacts, Choices, Facts, Job, SupplyFacts } from '@eaveline/job';
-import type { ArrayPlan } from '../array/types.ts';
-import type { BoardPlan } from '../board/types.ts';
+import type { Job } from '@eaveline/job';
 import { sheetOf } from '../equipment.ts';
 import type { Stage } from '../stage.ts';
-import type { TrunksPlan } from '../trunks/types.ts';
 import { type Working, worked } from '../working.ts';
 import { arrayLines } from './arrayLines.ts';
 import { batteryLines, boardLines, cableLines } from './circuitLines.ts';
 import { cutRails } from './cutRails.ts';
+import type { KitInput, KitView } from './kitInput.ts';
 import { part } from './kitLine.ts';
 import { labelLines, labelsOf } from './labelLines.ts';
 import { mountingLines } from './mountingLines.ts';
@@ -15,31 +13,6 @@ import { EXPANSION_GAP_MM } from './railRuns.ts';
 import { LEAST_PIECE_MM, type SplitRails, STAGGER_MM, splitRails } from './splitRails.ts';
 import { trunkLines } from './trunkLines.ts';
 import type { KitPlan } from './types.ts';
-
-/** What the kit depends on. */
-export interface KitView {
-  readonly system: SupplyFacts['system'];
-  readonly board: Pick<BoardFacts, 'surgeDevice' | 'electrode'>;
-  readonly circuits: Facts['loads']['circuits'];
-  readonly units: Choices['units'];
-  readonly trunks: Choices['trunks'];
-  readonly batteries: Choices['batteries'];
-  readonly backup?: NonNullable<Choices['backup']>;
-  readonly mounting?: NonNullable<Choices['mounting']>;
-  readonly equipment: Choices['equipment'];
-  readonly parts: Choices['parts'];
-  readonly spares: Choices['spares'];
-  readonly labels: Choices['labels'];
-  readonly rules: Choices['rules'];
-}
-
-/** The view with the stages before it: what every counter gets. */
-export interface KitInput {
-  readonly view: KitView;
-  readonly array: ArrayPlan;
-  readonly trunks: TrunksPlan;
-  readonly board: BoardPlan;
-}
 
 /** Everything that has to be in the van, counted by rule, and the cut list of the rails. */
 export const kitStage: Stage<'kit', 'array' | 'trunks' | 'board', KitView> = {

@@ -13,7 +13,8 @@ import type { BoardPlan } from '../board/types.ts';
 import { rulePacks } from '../rules/index.ts';
 import type { TrunksPlan } from '../trunks/types.ts';
 import { createPlanner } from '../workOut.ts';
-import { type KitView, kitStage } from './index.ts';
+import { kitStage } from './index.ts';
+import type { KitView } from './kitInput.ts';
 import type { KitPlan } from './types.ts';
 
 const part = (use: string, name: string) => ({ kind: 'part', use, name }) as Choices['equipment'][string];

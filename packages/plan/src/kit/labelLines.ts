@@ -1,6 +1,6 @@
 import { packFor } from '../rules/index.ts';
 import type { LabelText } from '../rules/pack.ts';
-import type { KitInput } from './index.ts';
+import type { KitInput } from './kitInput.ts';
 import { kitLine, part } from './kitLine.ts';
 import type { KitLine, KitPlan } from './types.ts';
 

@@ -1,7 +1,7 @@
 import { sheetOf } from '../equipment.ts';
 import { given } from '../working.ts';
 import { KERF_MM } from './cutRails.ts';
-import type { KitInput } from './index.ts';
+import type { KitInput } from './kitInput.ts';
 import { kitLine, PRACTICE, part, partFor } from './kitLine.ts';
 import type { SplitRails } from './splitRails.ts';
 import type { KitLine, KitPlan } from './types.ts';

@@ -1,17 +1,9 @@
 import type { WallFacts } from '@eaveline/job';
 import type { Seen } from '../finding.ts';
+import type { Limit } from './limit.ts';
 import type { IslandNeutral, RuleBook, RuleId } from './ruleLimits.ts';
 
-/** A limit of a rule pack: its value, where it stands, and how it is known. */
-export interface Limit<T = number> {
-  readonly value: T;
-  /** `AS/NZS 4777.1 cl 3.3.3`. */
-  readonly clause: string;
-  /** Key into `choices.rules.editions`: `AS/NZS 4777.1`. */
-  readonly document: string;
-  readonly seen: Seen;
-  readonly note?: string;
-}
+export type { Limit } from './limit.ts';
 
 export interface LabelText {
   readonly id: string;

@@ -1,5 +1,5 @@
 import type { WallFacts } from '@eaveline/job';
-import type { Limit } from './pack.ts';
+import type { Limit } from './limit.ts';
 
 type Place = WallFacts['place'];
 type WallItemKind = WallFacts['items'][string]['kind'];

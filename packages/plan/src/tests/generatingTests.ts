@@ -3,20 +3,9 @@ import type { RulePack } from '../rules/pack.ts';
 import { linesOf } from '../supply.ts';
 import type { TrunksPlan } from '../trunks/types.ts';
 import { given } from '../working.ts';
+import type { GeneratingInput } from './generatingInput.ts';
 import { limitOf, predicted, type RowDraft } from './row.ts';
 import { trunkCurrentRow, trunkRiseRow } from './trunkReadings.ts';
-
-export interface GeneratingInput {
-  readonly pack: RulePack;
-  readonly supply: SupplyFacts;
-  readonly equipment: Choices['equipment'];
-  readonly rows: Choices['rows'];
-  readonly modules: Choices['modules'];
-  readonly units: Choices['units'];
-  readonly trunks: TrunksPlan;
-  /** Limit that has to hold, VA, on each line or in sum. */
-  readonly exportLimit?: { readonly va: number; readonly perLine: boolean; readonly at: string };
-}
 
 /** What is measured with the units running. */
 export function generatingTests(input: GeneratingInput): RowDraft[] {
@@ -47,7 +36,7 @@ function unitCount({ units, pack }: GeneratingInput): RowDraft {
     point: 'gateway',
     instrument: 'gateway',
     conditions: [`Within ${2 * pack.tests.reconnectS.value} s of power-up.`],
-    predicted: predicted({ name: 'Units in the job', value: n, unit: '', source: 'choices.units' }, '', [n, n]),
+    predicted: predicted({ name: 'Units in the job', value: n, unit: '', source: 'the job' }, '', [n, n]),
     suspects: ['Drop not clicked.', 'D.c. plug not home.', 'No signal.', 'Dead unit.'],
   };
 }

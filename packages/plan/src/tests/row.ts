@@ -2,10 +2,10 @@ import type { Limit } from '../rules/pack.ts';
 import type { Working } from '../working.ts';
 import type { TestRow } from './types.ts';
 
-/** A band round a prediction: a share of it, or a fixed width where that is wider. */
+/** A band round a prediction, never below nothing: a share of it, or a fixed width where that is wider. */
 export function band(value: number, share: number, atLeast = 0): readonly [number, number] {
   const half = Math.max(Math.abs(value) * share, atLeast);
-  return [value - half, value + half];
+  return [Math.max(0, value - half), value + half];
 }
 
 /** A prediction with its band. */

@@ -20,6 +20,7 @@ const noBackup: BackupPlan = {
   reserve: 0,
   leftDark: [],
   solarOnBackupVA: 0,
+  islandTrips: [],
   workings: [],
   leavesOut: [],
 };
@@ -27,7 +28,7 @@ const noBackup: BackupPlan = {
 function rowsOf(job: Job) {
   const site = siteStage.run(siteStage.view(job), {}, {});
   const sun = sunStage.run(sunStage.view(job), { site }, {});
-  const roof = roofStage.run(roofStage.view(job), { site, sun }, {});
+  const roof = roofStage.run(roofStage.view(job), { sun }, {});
   const array = arrayStage.run(arrayStage.view(job), { roof }, {});
   const trunks = trunksStage.run(trunksStage.view(job), { array }, {});
   const board = boardStage.run(boardStage.view(job), { trunks }, {});

@@ -2,7 +2,7 @@ import type { Choices } from '@eaveline/job';
 import { sheetOf } from '../equipment.ts';
 import type { TrunkPlan } from '../trunks/types.ts';
 import { given, type Working, worked } from '../working.ts';
-import type { GeneratingInput } from './generatingTests.ts';
+import type { GeneratingInput } from './generatingInput.ts';
 import { band, predicted, type RowDraft } from './row.ts';
 
 /** The sun the printed predictions are for. A reading under another sun scales with it; the row says how. */
@@ -86,7 +86,7 @@ export function trunkCurrentRow(trunk: TrunkPlan, input: GeneratingInput): RowDr
     'sum of the units',
     [
       ...powers,
-      { name: 'units', value: trunk.unitCount, unit: '', source: 'choices.units' },
+      { name: 'units', value: trunk.unitCount, unit: '', source: 'the job' },
       given('volts', volts, 'V', surveyed === undefined ? 'facts.supply.nominalV' : `facts.supply.measuredV.${line}`),
     ],
     { symbol: 'I', decimals: 2 },

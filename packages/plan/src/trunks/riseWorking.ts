@@ -41,7 +41,7 @@ export function riseWorking(input: RiseWorkingInput): Working {
           symbol: 'U',
           value: volts,
           unit: 'V',
-          source: 'facts.supply.nominalV',
+          source: 'the job',
           at: 'facts.supply.nominalV',
         },
       ],
