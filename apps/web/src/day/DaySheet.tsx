@@ -1,64 +1,64 @@
 import type { SheetProps } from '../desk/sheetView.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
-import { TickField } from '../parts/TickField.tsx';
+import { useNarrow } from '../parts/useNarrow.ts';
 import fields from '../trunks/TrunkFields.module.css';
+import { figure } from '../words/figure.ts';
 import { AheadList } from './AheadList.tsx';
 import { ChanceRule } from './ChanceRule.tsx';
 import { CrewList } from './CrewList.tsx';
 import { DayLanes } from './DayLanes.tsx';
+import { DayOnPhone } from './DayOnPhone.tsx';
+import { hoursOf } from './hoursOf.ts';
 import { TaskList } from './TaskList.tsx';
+import { taskOrder } from './taskOrder.ts';
+import { useSiteNow } from './useSiteNow.ts';
 
-/** Sheet 10: the day as lanes, its hold points, its chance, and what done before would save. */
+/** Sheet 10: the days as lanes, the tasks with their holds, the chance, and what done before would save. */
 export function DaySheet({ plan, job, selected, onSelect }: SheetProps) {
-  const { day } = plan;
-  const startH = startOf(job.choices.day.startsAt);
+  const narrow = useNarrow();
+  const { day, site } = plan;
+  const { startsAt, hoursPerDay, date } = job.choices.day;
+  const startH = hoursOf(startsAt);
+  const days = Math.max(1, ...day.tasks.flatMap(({ parts }) => parts.map((part) => part.day)));
+  const now = useSiteNow({ date, startH, days, zone: site.zone });
+  const tasks = taskOrder(day.tasks);
+  // on a phone the task chosen stands above the list
+  const selectAbove = (id: string) => {
+    onSelect(id);
+    document.getElementById('sheet')?.scrollTo({ top: 0 });
+  };
+  const drawing = { day, tasks, startH, hoursPerDay, now, selected, onSelect };
   return (
     <>
-      {day.tasks.length > 0 && (
-        <DayLanes
-          day={day}
-          startH={startH}
-          hoursPerDay={job.choices.day.hoursPerDay}
-          selected={selected}
-          onSelect={onSelect}
-        />
-      )}
+      {tasks.length > 0 && narrow && <DayOnPhone {...drawing} days={days} />}
+      {tasks.length > 0 && !narrow && <DayLanes {...drawing} shown={Array.from({ length: days }, (_, i) => i + 1)} />}
       {day.chanceByDays.length > 0 && (
         <Part title="Chance that it is done" aside={`${day.trials} tries of the same tasks`}>
-          <ChanceRule chances={day.chanceByDays} days={day.days} />
+          <ChanceRule day={day} />
         </Part>
       )}
-      {day.ahead.length > 0 && (
-        <Part title="Done the day before" ruled>
-          <AheadList ahead={day.ahead} days={day.days} />
+      {day.ahead.length > 0 && day.days > 1 && (
+        <Part title="What done before would save" ruled>
+          <AheadList day={day} />
         </Part>
       )}
-      <Part title="Tasks and hold points" count={day.tasks.length} ruled>
-        <TaskList day={day} startH={startH} selected={selected} onSelect={onSelect} />
-      </Part>
-      <Part title="Crew and hours">
+      <TaskList
+        tasks={tasks}
+        startH={startH}
+        selected={narrow ? undefined : selected}
+        onSelect={narrow ? selectAbove : onSelect}
+      />
+      <Part
+        title="Crew and hours"
+        ruled
+        aside={`${figure(day.hours, 1)} h; no order is shorter than ${figure(day.boundHours, 1)} h`}
+      >
         <CrewList crew={job.choices.crew} />
         <div className={fields.fields}>
           <NumberField label="Hours a day" path={['choices', 'day', 'hoursPerDay']} unit="h" />
         </div>
-        <div className={fields.fields}>
-          {day.tasks.map(({ id, name }) => (
-            <TickField
-              key={id}
-              label={`Before the first day: ${name}`}
-              path={['choices', 'day', 'doneBefore', id]}
-              off={undefined}
-            />
-          ))}
-        </div>
       </Part>
     </>
   );
-}
-
-/** `07:30` as hours. */
-function startOf(startsAt: string): number {
-  const [h = 0, m = 0] = startsAt.split(':').map(Number);
-  return h + m / 60;
 }

@@ -1,56 +1,36 @@
-import type { DayPlan } from '@eaveline/plan';
-import { clock } from '../words/clock.ts';
-import styles from './TaskList.module.css';
+import type { DayTask } from '@eaveline/plan';
+import { Part } from '../parts/Part.tsx';
+import { TaskRow } from './TaskRow.tsx';
+import type { NumberedTask } from './taskOrder.ts';
 
 export interface TaskListProps {
-  readonly day: DayPlan;
+  readonly tasks: readonly NumberedTask<DayTask>[];
   readonly startH: number;
   readonly selected: string | undefined;
   readonly onSelect: (id: string) => void;
 }
 
-/** Tasks in the order of the day, cautions before and hold points after: nobody passes a hold. */
-export function TaskList({ day, startH, selected, onSelect }: TaskListProps) {
-  const order = [...day.tasks].sort((a, b) => (a.day ?? 0) - (b.day ?? 0) || (a.startH ?? -1) - (b.startH ?? -1));
-  return (
-    <ol className={styles.tasks}>
-      {order.map(({ id, name, who, doneBefore, day: on, startH: begins, endH, hold, caution }) => (
-        <li key={id} data-selected={selected === `task:${id}` || undefined}>
-          {caution !== undefined && (
-            <p className={styles.caution}>
-              <svg width="20" height="18" viewBox="0 0 20 18" aria-hidden="true">
-                <path className="pen50" d="M10 1.5 19 17H1Z" />
-                <path className="pen50" d="M10 7v5m0 2v2" />
-              </svg>
-              <b>{caution}</b>
-            </p>
-          )}
-          <div className={styles.task}>
-            <span className={styles.when}>
-              {doneBefore
-                ? 'before'
-                : begins === undefined
-                  ? ''
-                  : `${on === undefined || on === 1 ? '' : `day ${on} `}${clock(startH + begins)}`}
-            </span>
-            <button
-              type="button"
-              data-subject={`task:${id}`}
-              aria-pressed={selected === `task:${id}`}
-              onClick={() => onSelect(`task:${id}`)}
-            >
-              {name}
-            </button>
-            <span className="quiet small">{who}</span>
-            <span className="num small">{doneBefore || endH === undefined ? '' : `to ${clock(startH + endH)}`}</span>
-          </div>
-          {hold !== undefined && (
-            <p className={styles.hold}>
-              <b>Hold</b> {hold}
-            </p>
-          )}
-        </li>
-      ))}
-    </ol>
-  );
+/** Tasks under the day they begin on, cautions before and hold points after them. */
+export function TaskList({ tasks, startH, selected, onSelect }: TaskListProps) {
+  const days = [...new Set(tasks.map(({ task }) => (task.doneBefore ? 0 : (task.day ?? 0))))];
+  return days.map((on) => {
+    const mine = tasks.filter(({ task }) => (task.doneBefore ? 0 : (task.day ?? 0)) === on);
+    return (
+      <Part key={on} title={on === 0 ? 'Done before the first day' : `Day ${on}`} count={mine.length} ruled>
+        <ol>
+          {mine.map(({ number, task }, i) => (
+            <TaskRow
+              key={task.id}
+              task={task}
+              number={number}
+              startH={startH}
+              cautionAbove={mine[i - 1]?.task.caution}
+              selected={selected === `task:${task.id}`}
+              onSelect={onSelect}
+            />
+          ))}
+        </ol>
+      </Part>
+    );
+  });
 }

@@ -10,6 +10,7 @@ export const dayView: SheetView = {
     ...workingSubjects('day', day.workings),
     ...day.tasks.map(({ id, name, working, steps }) => ({ id: `task:${id}`, name, working, words: steps })),
   ],
+  first: ({ day }) => (day.workings.length === 0 ? undefined : 'day:1'),
   leavesOut: ({ day }) => day.leavesOut,
   shows: 'lanes, holds, chance',
   Body: DaySheet,
