@@ -20,6 +20,9 @@ export default defineConfig({
   resolve: { conditions: ['source'] },
   ssr: { resolve: { conditions: ['source'] } },
   test: {
+    // a guard against a hang, not a measure of speed: a busy computer must not fail a sound test
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     passWithNoTests: false,
     env: browser === undefined ? {} : { CHROME_PATH: browser },
     projects: rooms.map((root) => ({
