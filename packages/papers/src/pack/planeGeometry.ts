@@ -32,13 +32,3 @@ export function clearRing(thing: RoofObstruction): UV[] {
     }),
   );
 }
-
-/** Whether a point lies inside an outline (even-odd). */
-export function isInside([x, y]: readonly [number, number], outline: readonly (readonly [number, number])[]): boolean {
-  let inside = false;
-  outline.forEach(([ax, ay], k) => {
-    const [bx, by] = outline[(k + 1) % outline.length] as readonly [number, number];
-    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
-  });
-  return inside;
-}

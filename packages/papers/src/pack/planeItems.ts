@@ -5,7 +5,7 @@ import { mm } from './figures.ts';
 import { lineLetters } from './packContext.ts';
 import { type Ground, type Patch, patchOf, placeLabel } from './placeLabel.ts';
 import { clearRing, cornersOf } from './planeGeometry.ts';
-import type { PlaneSubject, PlaneView } from './planePages.ts';
+import type { PlaneSubject, PlaneView } from './planeSubject.ts';
 import { lineOfModule, placeOfUnit } from './unitPlaces.ts';
 
 const CLOSE = { capMm: 2.5, weight: 400, face: 'close' } as const;

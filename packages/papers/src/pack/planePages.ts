@@ -1,5 +1,4 @@
-import type { ArrayRow, PlacedModule, Rail, RoofPlane } from '@eaveline/plan';
-import { group, type Item, type Point, type Scale, scaleFor } from '../drawing/index.ts';
+import { group, type Item, scaleFor } from '../drawing/index.ts';
 import {
   caution,
   gap,
@@ -15,22 +14,8 @@ import { counted, figure, listed, mm, withUnit } from './figures.ts';
 import type { Pack } from './packContext.ts';
 import { headed, pagesOf, roomOf } from './pagesOf.ts';
 import { planeItems } from './planeItems.ts';
+import type { PlaneSubject, PlaneView } from './planeSubject.ts';
 import { keptFree } from './roofPlanPage.ts';
-
-/** A plane with what stands on it. */
-export interface PlaneSubject {
-  readonly pack: Pack;
-  readonly plane: RoofPlane;
-  readonly rows: readonly ArrayRow[];
-  readonly rails: readonly Rail[];
-  readonly modules: readonly PlacedModule[];
-}
-
-/** Slope metres on paper: u to the right, v up. */
-export interface PlaneView {
-  readonly scale: Scale;
-  readonly onPaper: (uv: readonly [number, number]) => Point;
-}
 
 /** Paper kept for sizes: left, right, above, below. */
 const ROOM = { left: 17, right: 13, above: 12, below: 18 };

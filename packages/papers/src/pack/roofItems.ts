@@ -14,7 +14,7 @@ import { figure, mm } from './figures.ts';
 import { lineLetters, type Pack } from './packContext.ts';
 import { type Ground, type Patch, patchOf, placeLabel, placeWord } from './placeLabel.ts';
 import { clearRing, cornersOf, seenFromAbove } from './planeGeometry.ts';
-import type { PlanView } from './roofPlanPage.ts';
+import type { PlanView } from './planView.ts';
 import { lineOfModule } from './unitPlaces.ts';
 
 const SMALL = { capMm: 2.5, weight: 400, face: 'close' } as const;

@@ -1,4 +1,4 @@
-import type { RoofPlane, UV } from '@eaveline/plan';
+import type { RoofPlane } from '@eaveline/plan';
 import { group, type Item, northArrow, type Point, type Scale, scaleFor } from '../drawing/index.ts';
 import {
   gap,
@@ -16,17 +16,12 @@ import type { Pack } from './packContext.ts';
 import { pagesOf, roomOf } from './pagesOf.ts';
 import { type Ground, patchOf } from './placeLabel.ts';
 import { seenFromAbove } from './planeGeometry.ts';
+import type { PlanView } from './planView.ts';
 import { roofItems } from './roofItems.ts';
 
 /** Paper kept round the roof for sizes, mm. */
 const MARGIN = 16;
 const HEAD = 24;
-
-/** How plan metres become millimetres of paper. */
-export interface PlanView {
-  readonly scale: Scale;
-  readonly onPaper: (eastNorthM: readonly [number, number]) => Point;
-}
 
 interface Extent {
   readonly west: number;
@@ -163,10 +158,4 @@ function notes({ job, plan }: Pack): Part {
       : []),
   ];
   return paragraph(lines.join('\n'), { capMm: 2.1, ink: 'quiet' });
-}
-
-/** Middle of an outline's corners. */
-export function middleOf(points: readonly (readonly [number, number])[]): UV {
-  const sum = points.reduce<[number, number]>(([x, y], [a, b]) => [x + a, y + b], [0, 0]);
-  return [sum[0] / points.length, sum[1] / points.length];
 }

@@ -14,9 +14,9 @@ import {
 } from '../drawing/index.ts';
 import { metrics } from '../type/index.ts';
 import { figure } from './figures.ts';
+import { homeRunWords } from './homeRunWords.ts';
 import { lineLetters, type Pack, wireOf } from './packContext.ts';
 import { BOARD, boardItems } from './trunkBoard.ts';
-import { homeRunWords } from './trunkPages.ts';
 
 /** Height of the whole picture, and its levels from the top. */
 export const trunkHeightMm = 52;

@@ -2,7 +2,7 @@ import type { Drop, TrunkPlan } from '@eaveline/plan';
 import { group, type Item, ruleGauge } from '../drawing/index.ts';
 import { caution, gap, headline, type Part, paragraph, picture, type Sheet, table, whole } from '../page/index.ts';
 import { against, counted, figure, withUnit } from './figures.ts';
-import { lineLetters, type Pack, sheetOf, sizeName, wireColoursFrom, wireOf } from './packContext.ts';
+import { lineLetters, type Pack, sheetOf, wireColoursFrom, wireOf } from './packContext.ts';
 import { headed, pagesOf } from './pagesOf.ts';
 import { trunkHeightMm, trunkItems, trunkScale } from './trunkItems.ts';
 
@@ -133,10 +133,4 @@ export function placesOf(drop: Drop): string {
 
 function spareCells(drop: Drop) {
   return ['spare', drop.name, '', '', '', 'cap it and photograph it', { boxes: 1 }];
-}
-
-/** Size of a trunk's home run with its name: `31.0 m, 6 mm²`. */
-export function homeRunWords(pack: Pack, { homeRun }: TrunkPlan): readonly [string, string] {
-  const { conductor } = sheetOf(pack, homeRun.cableSheetId, 'cable');
-  return [withUnit(homeRun.lengthM, 'm', 1), sizeName(conductor)];
 }

@@ -1,7 +1,4 @@
-import type { Choices, SupplyFacts } from '@eaveline/job';
-import type { RulePack } from '../rules/pack.ts';
 import { linesOf } from '../supply.ts';
-import type { TrunksPlan } from '../trunks/types.ts';
 import { given } from '../working.ts';
 import type { GeneratingInput } from './generatingInput.ts';
 import { limitOf, predicted, type RowDraft } from './row.ts';
