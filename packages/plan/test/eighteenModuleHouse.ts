@@ -1,4 +1,5 @@
 import { type Job, type JobDraft, jobSchema } from '@eaveline/job';
+import { module430, unit400 } from './sheets.ts';
 
 /**
  * The 18-module house of the trade's own sums, as a job: single phase 230 V, 63 A, loop 0.35 Ω, TN-C-S; two trunks of
@@ -90,45 +91,8 @@ export function eighteenModuleHouse(change: (draft: JobDraft) => void = () => un
     choices: {
       rules: { pack: 'iec-eu', variant: 'gb' },
       equipment: {
-        module: {
-          kind: 'module',
-          name: 'module 430',
-          lengthMm: 1722,
-          widthMm: 1134,
-          thicknessMm: 30,
-          massKg: 21.5,
-          cellsInSeries: 54,
-          pmpW: 430,
-          vocV: 38.9,
-          iscA: 13.9,
-          vmpV: 32.6,
-          impA: 13.2,
-          vocPctPerK: -0.25,
-          iscPctPerK: 0.046,
-          pmpPctPerK: -0.3,
-          noctC: 44,
-          clampZoneFrom: 0.2,
-          clampZoneTo: 0.3,
-          leadMm: 1100,
-        },
-        unit: {
-          kind: 'unit',
-          name: 'unit 400',
-          ratedVA: 400,
-          inputs: 1,
-          connection: 'line-neutral',
-          nominalV: 230,
-          trackingLowV: 20,
-          trackingHighV: 45,
-          startV: 22,
-          maxDcV: 58,
-          maxIscA: 20,
-          efficiency: 0.97,
-          standingLeakageMA: 0.3,
-          massKg: 1.9,
-          bracketMm: 212,
-          dropReachMm: 300,
-        },
+        module: module430,
+        unit: unit400,
         trunk: {
           kind: 'trunk-cable',
           name: 'trunk 1.20',

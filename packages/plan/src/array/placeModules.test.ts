@@ -1,30 +1,10 @@
-import { type ModuleSheet, moduleSheetSchema, type PlaneFacts, planeFactsSchema, type RowChoice } from '@eaveline/job';
+import { type PlaneFacts, planeFactsSchema, type RowChoice } from '@eaveline/job';
 import { expect, test } from 'vitest';
+import { module430 as sheet } from '../../test/sheets.ts';
 import { planeShape } from '../roof/planeShape.ts';
 import type { PlaneSun, RoofPlane } from '../roof/types.ts';
 import { findOverlaps, placeModule } from './placeModules.ts';
 
-const sheet: ModuleSheet = moduleSheetSchema.parse({
-  kind: 'module',
-  name: 'Test 430',
-  lengthMm: 1722,
-  widthMm: 1134,
-  thicknessMm: 30,
-  massKg: 21.5,
-  cellsInSeries: 54,
-  pmpW: 430,
-  vocV: 38.9,
-  iscA: 13.9,
-  vmpV: 32.6,
-  impA: 13.2,
-  vocPctPerK: -0.25,
-  iscPctPerK: 0.046,
-  pmpPctPerK: -0.3,
-  noctC: 44,
-  clampZoneFrom: 0.2,
-  clampZoneTo: 0.3,
-  leadMm: 1100,
-});
 const row: RowChoice = {
   planeId: 'south',
   row: 1,

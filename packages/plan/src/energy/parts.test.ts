@@ -1,5 +1,6 @@
-import { type ModuleSheet, moduleSheetSchema, type UnitSheet } from '@eaveline/job';
+import type { UnitSheet } from '@eaveline/job';
 import { expect, test } from 'vitest';
+import { module430 as sheet } from '../../test/sheets.ts';
 import type { PlaneSun } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
 import type { TrunksPlan } from '../trunks/types.ts';
@@ -12,27 +13,6 @@ import { unitWires } from './unitWire.ts';
 import { unitYear } from './unitYear.ts';
 
 const of = (...values: number[]) => Float64Array.of(...values);
-const sheet: ModuleSheet = moduleSheetSchema.parse({
-  kind: 'module',
-  name: 'Test 430',
-  lengthMm: 1722,
-  widthMm: 1134,
-  thicknessMm: 30,
-  massKg: 21.5,
-  cellsInSeries: 54,
-  pmpW: 430,
-  vocV: 38.9,
-  iscA: 13.9,
-  vmpV: 32.6,
-  impA: 13.2,
-  vocPctPerK: -0.25,
-  iscPctPerK: 0.046,
-  pmpPctPerK: -0.3,
-  noctC: 44,
-  clampZoneFrom: 0.2,
-  clampZoneTo: 0.3,
-  leadMm: 1100,
-});
 
 test('one hour by hand: 800 W/m² in the plane, 780 behind the glass, 20 °C, NOCT 44 °C', () => {
   // cell 20 + 24/800 · 800 = 44 °C; 780 · 0.98 · 0.43 · (1 − 0.003 · 19) = 309.96 W

@@ -63,9 +63,11 @@ export function riseAlong(drops: readonly LaidDrop[], feedDrop: number, road: Ri
   const lift: Phasors[] = drops.map(() => homeLift);
   const spans: SpanRise[] = [];
   const joint = feedDrop - 1;
+  const fromLow = runningSums(exports);
+  const fromHigh = runningSums(exports.toReversed()).toReversed();
   const arm = (step: 1 | -1) => {
     for (let k = joint + step; k >= 0 && k < drops.length; k += step) {
-      const beyond = exports.filter((_, m) => (step > 0 ? m >= k : m <= k)).reduce(addPhasors, new Float64Array(8));
+      const beyond = (step > 0 ? fromHigh : fromLow)[k] as Phasors;
       const lengthM = Math.abs((drops[k]?.atM ?? 0) - (drops[k - step]?.atM ?? 0));
       const over = liftOver({ lengthM, lineOhmPerM: road.trunkOhmPerM }, beyond);
       lift[k] = addPhasors(lift[k - step] ?? homeLift, over);
@@ -97,6 +99,15 @@ export function riseAlong(drops: readonly LaidDrop[], feedDrop: number, road: Ri
     totalV: aboveSupplyV[far] ?? 0,
     currentA: busiest(total),
   };
+}
+
+/** Sum of each with all before it. */
+function runningSums(currents: readonly Phasors[]): Phasors[] {
+  let sum: Phasors = new Float64Array(8);
+  return currents.map((current) => {
+    sum = addPhasors(sum, current);
+    return sum;
+  });
 }
 
 /** The larger of the rises between a unit's terminals; for a bare drop, of a line to neutral. */

@@ -1,5 +1,6 @@
 import type { Choices, Facts } from '@eaveline/job';
 import { expect, test } from 'vitest';
+import { unit400 } from '../../test/sheets.ts';
 import type { ArrayPlan } from '../array/types.ts';
 import { trunksStage } from './index.ts';
 
@@ -11,24 +12,7 @@ import { trunksStage } from './index.ts';
 const noArray: ArrayPlan = { modules: [], rows: [], rails: [], stcW: 0, massKg: 0, workings: [], leavesOut: [] };
 
 const equipment: Choices['equipment'] = {
-  unit: {
-    kind: 'unit',
-    name: 'unit 400',
-    ratedVA: 400,
-    inputs: 1,
-    connection: 'line-neutral',
-    nominalV: 230,
-    trackingLowV: 20,
-    trackingHighV: 45,
-    startV: 22,
-    maxDcV: 58,
-    maxIscA: 20,
-    efficiency: 0.97,
-    standingLeakageMA: 0.3,
-    massKg: 1.9,
-    bracketMm: 212,
-    dropReachMm: 300,
-  },
+  unit: unit400,
   trunk: {
     kind: 'trunk-cable',
     name: 'trunk',
