@@ -1,3 +1,4 @@
+import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
@@ -59,6 +60,7 @@ export function DaySheet({ plan, job, selected, onSelect }: SheetProps) {
           <NumberField label="Hours a day" path={['choices', 'day', 'hoursPerDay']} unit="h" />
         </div>
       </Part>
+      <FindingsHere findings={plan.checks.findings} sheet="10" selected={selected} onSelect={onSelect} />
     </>
   );
 }

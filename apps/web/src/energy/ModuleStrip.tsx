@@ -8,13 +8,17 @@ export interface ModuleStripProps {
   readonly onSelect: (id: string) => void;
 }
 
-/** Every module's year as a small bar under its name, row by row. */
-export function ModuleStrip({ plan: { array, energy }, selected, onSelect }: ModuleStripProps) {
+/** Every module's year as a small bar under its name, in the order of the roof: plane, row, place. */
+export function ModuleStrip({ plan: { array, energy, roof }, selected, onSelect }: ModuleStripProps) {
   const most = Math.max(...energy.modules.map(({ annualKwh }) => annualKwh), 1);
   const of = new Map(energy.modules.map((each) => [each.moduleId, each]));
+  const planeAt = new Map(roof.planes.map(({ id }, i) => [id, i]));
+  const order = [...array.modules].sort(
+    (a, b) => (planeAt.get(a.planeId) ?? 0) - (planeAt.get(b.planeId) ?? 0) || a.row - b.row || a.place - b.place,
+  );
   return (
     <ul className={styles.strip}>
-      {array.modules.map(({ id, name }) => {
+      {order.map(({ id, name }) => {
         const kwh = of.get(id)?.annualKwh;
         const subject = `energy:${id}`;
         return (
