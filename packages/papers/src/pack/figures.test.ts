@@ -14,6 +14,7 @@ test('figures are written as the drawing office writes them', () => {
 
 test('a value that fails never reads like its limit', () => {
   expect(against(2.004, 2, 'V', true)).toBe('2.004 of 2.000\u00a0V');
+  expect(against(4.6000001, 4.6, 'V', true)).toBe('4.6000001 of 4.6000000\u00a0V');
   expect(against(5.42, 4.6, 'V', true)).toBe('5.42 of 4.60\u00a0V');
   // what meets needs no more digits than reading asks for
   expect(against(1.2000000001, 1.2, 'm', false)).toBe('1.20 of 1.20\u00a0m');

@@ -44,16 +44,26 @@ export function resultOf(working: Working): string {
   return withUnit(value, unit, decimals);
 }
 
+/** Beyond this many places two figures differ by the rounding of the machine only. */
+const MOST_PLACES = 9;
+
 /**
- * A value against its limit, both with the places the larger of them reads well with. Where it fails, digits are
- * added until two that differ also read differently, so that what fails never reads `2.00 of 2.00`.
+ * A value and its limit in the same places: as many as asked for, and more where what fails would read like its
+ * limit, so that it never reads `2.00 of 2.00`.
  */
+export function apart(value: number, limit: number, decimals: number, fails: boolean) {
+  let places = decimals;
+  while (fails && value !== limit && places < MOST_PLACES && figure(value, places) === figure(limit, places)) places++;
+  return { value: figure(value, places), limit: figure(limit, places) };
+}
+
+/** A value against its limit, both with the places the larger of them reads well with: `5.42 of 4.60 V`. */
 export function against(value: number, limit: number, unit: string, fails: boolean): string {
   const larger = Math.max(Math.abs(value), Math.abs(limit));
   const whole = Number.isInteger(value) && Number.isInteger(limit);
-  let places = whole || larger === 0 ? 0 : Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(larger))));
-  while (fails && value !== limit && places < 6 && figure(value, places) === figure(limit, places)) places++;
-  return `${figure(value, places)} of ${withUnit(limit, unit, places)}`;
+  const places = whole || larger === 0 ? 0 : Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(larger))));
+  const shown = apart(value, limit, places, fails);
+  return `${shown.value} of ${shown.limit}${unit === '' ? '' : `\u00a0${unit}`}`;
 }
 
 /** A share of one as a whole per cent; never 0 or 100 where it is not quite so. */

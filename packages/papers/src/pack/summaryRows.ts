@@ -1,4 +1,4 @@
-import { counted, figure, perCent, rangeOf, withUnit } from './figures.ts';
+import { apart, counted, figure, perCent, rangeOf, withUnit } from './figures.ts';
 import type { Pack } from './packContext.ts';
 
 /** A figure of the cover with what bounds it. */
@@ -52,14 +52,16 @@ function riseRows({ plan }: Pack): SummaryRow[] {
   const worst = [...plan.trunks.trunks].sort((a, b) => b.rise.share - a.rise.share)[0];
   if (worst === undefined) return [];
   const finding = plan.checks.findings.find((one) => one.rule === 'trunk-rise' && one.about.id === worst.id);
-  const limit =
-    finding?.limit === undefined ? 'limit not judged' : `limit ${withUnit(finding.limit, finding.unit ?? 'V', 2)}`;
+  const { totalV, share } = worst.rise;
+  const fails = finding?.state === 'fails';
+  const shown = finding?.limit === undefined ? undefined : apart(totalV, finding.limit, 2, fails);
+  const limit = shown === undefined ? 'limit not judged' : `limit ${shown.limit}\u00a0V`;
   return [
     {
       what: `Voltage rise, trunk ${worst.name}`,
-      value: withUnit(worst.rise.totalV, 'V', 2),
-      bounds: `${limit}; ${figure(100 * worst.rise.share, 2)} % of nominal${worst.mainsKnown ? '' : ', mains not known'}`,
-      ...(finding?.state === 'fails' ? { state: 'fails' as const } : {}),
+      value: shown === undefined ? withUnit(totalV, 'V', 2) : `${shown.value}\u00a0V`,
+      bounds: `${limit}; ${figure(100 * share, 2)} % of nominal${worst.mainsKnown ? '' : ', mains not known'}`,
+      ...(fails ? { state: 'fails' as const } : {}),
     },
   ];
 }

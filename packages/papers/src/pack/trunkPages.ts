@@ -1,7 +1,7 @@
 import type { Drop, TrunkPlan } from '@eaveline/plan';
 import { group, type Item, ruleGauge } from '../drawing/index.ts';
 import { caution, gap, headline, type Part, paragraph, picture, type Sheet, table, whole } from '../page/index.ts';
-import { against, counted, figure, withUnit } from './figures.ts';
+import { against, apart, counted, figure, withUnit } from './figures.ts';
 import { lineLetters, type Pack, sheetOf, wireColoursFrom, wireOf } from './packContext.ts';
 import { headed, pagesOf } from './pagesOf.ts';
 import { trunkHeightMm, trunkItems, trunkScale } from './trunkItems.ts';
@@ -73,6 +73,8 @@ function gaugePart(pack: Pack, trunk: TrunkPlan): Part[] {
   if (finding?.limit === undefined || finding.value === undefined) return [gap(2)];
   const { limit, value } = finding;
   const top = Math.ceil(Math.max(limit, value) * 1.25);
+  const fails = finding.state === 'fails';
+  const shown = apart(value, limit, 2, fails);
   return [
     picture(21, ([x, y], widthMm) => [
       ruleGauge({
@@ -81,10 +83,10 @@ function gaugePart(pack: Pack, trunk: TrunkPlan): Part[] {
         from: 0,
         to: top,
         unit: 'V',
-        limit: { value: limit, forbidden: 'above', text: `limit ${figure(limit, 2)}` },
-        reading: { value, text: figure(value, 2) },
+        limit: { value: limit, forbidden: 'above', text: `limit ${shown.limit}` },
+        reading: { value, text: shown.value },
         of: finding.id,
-        label: `${against(value, limit, 'V', finding.state === 'fails')} above the point of supply`,
+        label: `${against(value, limit, 'V', fails)} above the point of supply`,
       }),
     ]),
     gap(2),
