@@ -2,6 +2,7 @@ import type { Finding, MotorStart } from '@eaveline/plan';
 import { Mark } from '../parts/Mark.tsx';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
 import table from '../parts/Table.module.css';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { figure } from '../words/figure.ts';
 
 export interface MotorStartsProps {
@@ -23,6 +24,7 @@ const SAYS: Readonly<
 
 /** Each motor's start on the rule: what it asks with the rest running, of what the battery gives for the moment. */
 export function MotorStarts({ starts, findings, selected, onSelect }: MotorStartsProps) {
+  const narrow = useNarrow();
   return (
     <table className={`${table.table} ${table.middle}`}>
       <tbody>
@@ -49,7 +51,7 @@ export function MotorStarts({ starts, findings, selected, onSelect }: MotorStart
                 {withRestVA !== undefined && (
                   <RuleGauge
                     unit="kVA"
-                    width={220}
+                    width={narrow ? 120 : 220}
                     decimals={2}
                     limit={{ value: availableVA / 1000, sense: 'at most' }}
                     needle={{ value: withRestVA / 1000, fails: state === 'fails' }}
