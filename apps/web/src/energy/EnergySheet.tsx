@@ -1,6 +1,7 @@
 import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Part } from '../parts/Part.tsx';
+import { useSelectedInView } from '../parts/useSelectedInView.ts';
 import { WorkingRows } from '../parts/WorkingRows.tsx';
 import { figure } from '../words/figure.ts';
 import { EnergyMonths } from './EnergyMonths.tsx';
@@ -16,6 +17,7 @@ import { WeatherUsed } from './WeatherUsed.tsx';
 
 /** Sheet 07: twelve months with their range, a mean day beside what the house uses, planes, modules, the weather used. */
 export function EnergySheet({ plan, selected, onSelect }: SheetProps) {
+  useSelectedInView(selected);
   const { energy, sun, site } = plan;
   const [low, high] = energy.rangeKwh;
   const picked = /^(?:month|day):(\d+)$/.exec(selected ?? '')?.[1];
