@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import fixture from '../../fixtures/elec-cutting.json' with { type: 'json' };
-import { barsAtLeast, type CutPlan, cutStock } from './cutStock.ts';
+import { barsAtLeast } from './barsAtLeast.ts';
+import { type CutPlan, cutStock, fewestBars } from './cutStock.ts';
+import { onGrid } from './onGrid.ts';
 import { splitLines } from './splitLines.ts';
 
 /** Every piece once, no bar overfull, counted by hand from the answer. */
@@ -13,10 +15,50 @@ function holds(plan: CutPlan, sizes: readonly number[], stock: number, kerf = 0)
   });
 }
 
+/** The certificate by another road: worth of the best bar by a table over whole lengths, a piece at a time. */
+function certifies({ certificate, lowerBound }: CutPlan, sizes: readonly number[], stock: number, kerf = 0): void {
+  const table = new Float64Array(stock + kerf + 1);
+  sizes.forEach((size, i) => {
+    const weight = size + kerf;
+    for (let room = stock + kerf; room >= weight; room--) {
+      table[room] = Math.max(table[room], table[room - weight] + certificate.worths[i]);
+    }
+  });
+  expect(table[stock + kerf]).toBeLessThanOrEqual(certificate.barWorth);
+  const total = certificate.worths.reduce((sum, worth) => sum + worth, 0);
+  // lowerBound − 1 bars cannot hold what the pieces are worth
+  expect(total).toBeGreaterThan((lowerBound - 1) * certificate.barWorth);
+  expect(Number.isInteger(total) && Number.isInteger(certificate.barWorth)).toBe(true);
+}
+
 test.each(fixture.instances)('$name: proven optimum $optimumBins', ({ binCapacity, sizes, optimumBins }) => {
   const got = cutStock({ binCapacity, sizes });
   holds(got, sizes, binCapacity);
   expect(got).toMatchObject({ count: optimumBins, lowerBound: optimumBins, proven: true });
+  certifies(got, sizes, binCapacity);
+});
+
+test('the same plan in millimetres, metres and inches: the lengths decide, not the unit', () => {
+  const [{ binCapacity, sizes, optimumBins }] = fixture.instances;
+  for (const unit of [0.001, 1 / 25.4]) {
+    const got = cutStock({ binCapacity: binCapacity * unit, sizes: sizes.map((size) => size * unit) });
+    expect(got).toMatchObject({ count: optimumBins, proven: true });
+  }
+});
+
+test('lengths that sum to the stock only in exact arithmetic share a bar', () => {
+  // 0.1 + 0.2 is 0.30000000000000004 to a computer
+  expect(cutStock({ binCapacity: 0.3, sizes: [0.1, 0.2] }).count).toBe(1);
+  expect(cutStock({ binCapacity: 0.3, sizes: [0.1, 0.2001] }).count).toBe(2);
+});
+
+test('with next to no effort the answer is honest: a plan, a bound below it, not proven', () => {
+  const { binCapacity, sizes } = fixture.instances.find(
+    ({ name }) => name === 'u120_08',
+  ) as (typeof fixture.instances)[0];
+  const { bars, least } = fewestBars(onGrid(sizes, binCapacity, 0), 1000);
+  // material needs 50; first-fit decreasing takes 51, as the published table says
+  expect([bars.length, least.bars]).toEqual([51, 50]);
 });
 
 test('27 rail pieces from 4800 mm: ten bars, proven, where first-fit decreasing takes eleven', () => {
@@ -56,6 +98,7 @@ test('law: the count is never below the bound, over seeded roofs', () => {
     holds(got, sizes, 4200, 3);
     expect(got.count).toBeGreaterThanOrEqual(got.lowerBound);
     expect(got.proven).toBe(got.count === got.lowerBound);
+    certifies(got, sizes, 4200, 3);
   }
 });
 

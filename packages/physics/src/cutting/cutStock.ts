@@ -1,4 +1,9 @@
 import { positive, Refusal, within } from '../refusal.ts';
+import { type Worths, worthsL2 } from './barsAtLeast.ts';
+import { dive } from './dive.ts';
+import { bestFit, firstFit, tightFill } from './fitBars.ts';
+import { type Cutting, onGrid, type Pattern } from './onGrid.ts';
+import { solvePatterns, wholeWorths } from './patternProgramme.ts';
 
 export interface CutStockInput {
   /** Length of one stock bar. */
@@ -7,6 +12,16 @@ export interface CutStockInput {
   readonly sizes: readonly number[];
   /** Width of a saw cut. Default 0. */
   readonly kerf?: number;
+}
+
+/**
+ * Why fewer bars cannot do, for anyone to check with whole numbers alone: no pieces that fit one bar are worth more
+ * than `barWorth` together, so ⌈Σ worths / barWorth⌉ bars are needed.
+ */
+export interface CutCertificate {
+  /** By position in `sizes`. */
+  readonly worths: readonly number[];
+  readonly barWorth: number;
 }
 
 export interface CutPlan {
@@ -20,24 +35,28 @@ export interface CutPlan {
   readonly proven: boolean;
   /** Stock length less pieces and cuts, over all bars. */
   readonly waste: number;
+  /** What the bound rests on. */
+  readonly certificate: CutCertificate;
 }
 
-/** Lengths such as 0.1 + 0.2 must not cost a bar. */
-const SLACK = 1e-9;
-/** Steps a bar's search for the tightest filling may take; enough for a roof, and a bar of thirty pieces stops there. */
-const FILL_STEPS = 4000;
+/** Elementary steps for first plans, bound, certificate and dives, each: together a fraction of a second. */
+const EFFORT = 8e7;
 
 /**
  * Cuts wanted lengths from stock bars, few bars, with a bound that tells how few there could be.
  *
- * A kerf goes with every piece but one that ends flush: capacity L + k, weights w + k. Best of three: first-fit
- * decreasing, best-fit decreasing, and filling one bar after the other as tightly as possible round its longest
- * piece. The bound is the greater of material and Martello–Toth L2. Where count and bound differ the plan may
- * still be the best; it is not proven.
+ * Cheap first, ending as soon as count and bound agree: first-fit and best-fit decreasing and the tightest filling
+ * of one bar after the other, against material and Martello–Toth L2; then the pattern programme for the bound and
+ * dives through it for the plan. The bound holds in whole numbers, by a certificate that comes with the plan. Where
+ * count and bound still differ the plan may be the best all the same; it is not proven. The work is limited by
+ * counted steps, not by a clock: the same lengths give the same plan everywhere.
+ *
+ * A kerf goes with every piece but one that ends flush. Lengths are read to 10⁻⁹ of the stock. One stock length
+ * only, no credit for off-cuts.
  *
  * @throws {Refusal} `not-positive`, `outside-range` (a piece longer than the stock), `missing`.
  *
- * Source: Martello and Toth 1990; Gupta and Ho 1999 (minimum bin slack).
+ * Source: Gilmore and Gomory 1961; Farley 1990; Martello and Toth 1990; Harvey and Ginsberg 1995. From memory.
  */
 export function cutStock(input: CutStockInput): CutPlan {
   const stock = positive(input.binCapacity, 'binCapacity', 'Give the stock length.');
@@ -45,136 +64,67 @@ export function cutStock(input: CutStockInput): CutPlan {
   if (input.sizes.length === 0) {
     throw new Refusal({ code: 'missing', at: 'sizes', got: 0, want: 'at least one length', mend: 'Give the lengths.' });
   }
-  const capacity = stock + kerf;
-  const weights = input.sizes.map((size, i) => {
+  input.sizes.forEach((size, i) => {
     positive(size, `sizes[${i}]`, 'Give a length.');
-    return within(size, 0, stock, `sizes[${i}]`, 'Split it with a splice, or take longer stock.') + kerf;
+    within(size, 0, stock, `sizes[${i}]`, 'Split it with a splice, or take longer stock.');
   });
-  const order = weights.map((_, i) => i).sort((a, b) => weights[b] - weights[a] || a - b);
-  const lowerBound = barsAtLeast(weights, capacity);
-
-  let items = firstFit(order, weights, capacity);
-  for (const other of [bestFit, tightFill]) {
-    if (items.length === lowerBound) break;
-    const found = other(order, weights, capacity);
-    if (found.length < items.length) items = found;
-  }
-  const used = weights.reduce((sum, w) => sum + w, 0);
+  const cutting = onGrid(input.sizes, stock, kerf);
+  const { bars, least } = fewestBars(cutting, EFFORT);
+  const items = placesOf(bars, cutting);
+  const used = input.sizes.reduce((sum, size) => sum + size + kerf, 0);
+  const worths = new Array<number>(input.sizes.length);
+  cutting.placeOf.forEach((place, piece) => {
+    worths[place] = least.worths[cutting.classOf[piece]];
+  });
   return {
     bins: items.map((bar) => bar.map((i) => input.sizes[i])),
     items,
     count: items.length,
-    lowerBound,
-    proven: items.length === lowerBound,
-    waste: items.length * capacity - used,
+    lowerBound: least.bars,
+    proven: items.length === least.bars,
+    waste: items.length * (stock + kerf) - used,
+    certificate: { worths, barWorth: least.barWorth },
   };
 }
 
-/** Bars no plan can do without: material, and Martello–Toth L2 over all its thresholds. */
-export function barsAtLeast(weights: readonly number[], capacity: number): number {
-  const total = weights.reduce((sum, w) => sum + w, 0);
-  let bound = ceil(total / capacity);
-  const half = capacity / 2;
-  const thresholds = [0, ...new Set(weights.filter((w) => w <= half))];
-  for (const k of thresholds) {
-    // large pieces no other fits beside; pieces above a half, one a bar; small pieces that must use what is left
-    let alone = 0;
-    let big = 0;
-    let bigSum = 0;
-    let smallSum = 0;
-    for (const w of weights) {
-      if (w > capacity - k) alone++;
-      else if (w > half) {
-        big++;
-        bigSum += w;
-      } else if (w >= k) smallSum += w;
-    }
-    const beyond = (smallSum - (big * capacity - bigSum)) / capacity;
-    bound = Math.max(bound, alone + big + Math.max(0, ceil(beyond)));
+/**
+ * Few bars, and the worths that tell how few there could be.
+ *
+ * @param steps  Elementary steps for first plans, bound, certificate and dives, each.
+ */
+export function fewestBars(cutting: Cutting, steps: number): { bars: readonly Pattern[]; least: Worths } {
+  let least = worthsL2(cutting);
+  const fills = { left: steps };
+  let bars: readonly Pattern[] = firstFit(cutting, cutting.demand, fills);
+  for (const other of [bestFit, tightFill]) {
+    if (bars.length === least.bars || fills.left <= 0) break;
+    const found = other(cutting, cutting.demand, fills);
+    if (found.length < bars.length) bars = found;
   }
-  return bound;
+  if (bars.length === least.bars) return { bars, least };
+
+  const pool = [...bars];
+  const first = solvePatterns(cutting, cutting.demand, pool, bars.length, { left: steps });
+  const whole = wholeWorths(cutting, first.worths, { left: steps });
+  if (whole && whole.bars > least.bars) least = whole;
+  // a target that cannot be reached must not use up all: half of what is left for each
+  let share = steps / 2;
+  for (let target = least.bars; target < bars.length && share > steps / 100; target++) {
+    bars = dive(cutting, first, pool, target, { left: share }) ?? bars;
+    share /= 2;
+  }
+  return { bars, least };
 }
 
-function ceil(bars: number): number {
-  return Math.ceil(bars - SLACK);
-}
-
-type Packing = number[][];
-
-function firstFit(order: readonly number[], weights: readonly number[], capacity: number): Packing {
-  return fit(order, weights, capacity, (left, w) => left.findIndex((room) => room >= w - SLACK));
-}
-
-function bestFit(order: readonly number[], weights: readonly number[], capacity: number): Packing {
-  return fit(order, weights, capacity, (left, w) => {
-    let best = -1;
-    left.forEach((room, bar) => {
-      if (room >= w - SLACK && (best < 0 || room < left[best])) best = bar;
-    });
-    return best;
+/** Each bar's pieces by place in the caller's list: the pieces of a class are handed out in order. */
+function placesOf(bars: readonly Pattern[], { classOf, placeOf }: Cutting): number[][] {
+  const waiting: number[][] = [];
+  placeOf.forEach((place, piece) => {
+    waiting[classOf[piece]] ??= [];
+    waiting[classOf[piece]].push(place);
   });
-}
-
-function fit(
-  order: readonly number[],
-  weights: readonly number[],
-  capacity: number,
-  choose: (left: readonly number[], weight: number) => number,
-): Packing {
-  const bars: Packing = [];
-  const left: number[] = [];
-  for (const i of order) {
-    let bar = choose(left, weights[i]);
-    if (bar < 0) {
-      bar = bars.push([]) - 1;
-      left.push(capacity);
-    }
-    bars[bar].push(i);
-    left[bar] -= weights[i];
-  }
-  return bars;
-}
-
-/** One bar after the other: the longest piece left, and the set beside it that leaves the least. */
-function tightFill(order: readonly number[], weights: readonly number[], capacity: number): Packing {
-  let rest = [...order];
-  const bars: Packing = [];
-  while (rest.length > 0) {
-    const [longest, ...others] = rest;
-    const beside = tightest(others, weights, capacity - weights[longest]);
-    const bar = [longest, ...beside];
-    const taken = new Set(bar);
-    bars.push(bar);
-    rest = rest.filter((i) => !taken.has(i));
-  }
-  return bars;
-}
-
-/** The subset of pieces (longest first) that leaves the least of `room`, within a number of steps. */
-function tightest(pieces: readonly number[], weights: readonly number[], room: number): number[] {
-  let best: number[] = [];
-  let bestLeft = room;
-  let steps = 0;
-  const chosen: number[] = [];
-
-  function search(from: number, left: number): boolean {
-    if (left < bestLeft - SLACK) {
-      bestLeft = left;
-      best = [...chosen];
-    }
-    if (bestLeft <= SLACK || steps++ > FILL_STEPS) return true;
-    let tried = Number.NaN;
-    for (let k = from; k < pieces.length; k++) {
-      const w = weights[pieces[k]];
-      // a piece of the same length was already tried here
-      if (w > left + SLACK || w === tried) continue;
-      tried = w;
-      chosen.push(pieces[k]);
-      if (search(k + 1, left - w)) return true;
-      chosen.pop();
-    }
-    return false;
-  }
-  search(0, room);
-  return best;
+  for (const places of waiting) places.reverse();
+  return bars.map(({ classes, counts }) => {
+    return classes.flatMap((k, at) => Array.from({ length: counts[at] }, () => waiting[k].pop() as number));
+  });
 }
