@@ -1,6 +1,7 @@
 import type { Head } from '../frame/head.ts';
 import { counted, sentence } from '../words/count.ts';
-import { type OpenEnds, openCount } from './openEnds.ts';
+import type { OpenEnds } from './openEnds.ts';
+import { openCount } from './openLines.ts';
 
 /** Whether the pack may be handed over, and how much is open where it may not. */
 export function headOfHandover(ends: OpenEnds): Head {

@@ -1,7 +1,6 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import { failsReading } from '../tests/standing.ts';
-import { openLines } from './openLines.ts';
 
 /** What a handover still lacks. */
 export interface OpenEnds {
@@ -34,9 +33,4 @@ export function openEnds(plan: Plan, job: Job): OpenEnds {
     unitsUnscanned: Object.keys(job.choices.units).filter((id) => !scanned.has(id)).length,
     signed: Object.keys(job.records.signatures).length > 0,
   };
-}
-
-/** How many kinds of thing are open. */
-export function openCount(ends: OpenEnds): number {
-  return openLines(ends).filter(({ open }) => open > 0).length;
 }

@@ -59,3 +59,8 @@ export function openLines(ends: OpenEnds): OpenLine[] {
     line(signed ? 0 : 1, 'ask', 'Nobody has signed.', 'Signed.'),
   ];
 }
+
+/** How many kinds of thing are open. */
+export function openCount(ends: OpenEnds): number {
+  return openLines(ends).filter(({ open }) => open > 0).length;
+}

@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from 'react';
 
-const PHONE = '(max-width: 760px)';
+/** Paper is as narrow as a phone, and is printed as a sheet all the same. */
+const PHONE = 'screen and (max-width: 760px)';
 
 function subscribe(listener: () => void): () => void {
   const query = matchMedia(PHONE);

@@ -50,7 +50,7 @@ export function TestLine({ row, rows, record, asAbove, selected, onSelect }: Tes
       </div>
       <div className={styles.says}>
         <TestExpects row={row} />
-        {row.reading !== undefined && <ReadingSays row={row} record={record} />}
+        {row.reading === undefined ? <p className={styles.write}>read</p> : <ReadingSays row={row} record={record} />}
       </div>
       {(off || selected) && suspects.length > 0 && (
         <div className={styles.wide}>
