@@ -9,7 +9,7 @@ export const cutStockCalc = defineCalc({
   name: 'cut-stock',
   line: 'wanted lengths cut from few stock lengths, with the bound below which none can go',
   source:
-    'first fit and best fit decreasing, minimum bin slack (Gupta and Ho 1999); bound L2 of Martello and Toth 1990',
+    'first fit and best fit decreasing, minimum bin slack (Gupta and Ho 1999), cutting patterns (Gilmore and Gomory 1961); bound L2 of Martello and Toth 1990 and Farley 1990',
   input: z.object({
     binCapacity: num(same, 'length of one stock bar'),
     sizes: list(same, 'lengths wanted'),
@@ -29,7 +29,7 @@ export const cutStockCalc = defineCalc({
   working(row, r) {
     const sum = row.sizes.reduce((total, size) => total + size, 0);
     return [
-      `material: ${fig(sum)} over ${fig(row.binCapacity)}; bound with pieces that share no bar: ${r.lowerBound}`,
+      `material: ${fig(sum)} over ${fig(row.binCapacity)}; no cutting needs fewer bars than: ${r.lowerBound}`,
       ...r.bins.map((bar, i) => `bar ${i + 1}: ${bar.map(fig).join(' + ')} = ${fig(bar.reduce((a, b) => a + b, 0))}`),
       r.proven ? `${r.count} bars reach the bound` : `${r.count} bars; not proven to be the fewest`,
     ];

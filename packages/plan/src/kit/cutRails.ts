@@ -6,7 +6,7 @@ import type { KitPlan, RailCut } from './types.ts';
 export const KERF_MM = 3;
 
 const METHOD =
-  'best of first-fit decreasing, best-fit decreasing and tight filling of one bar after the other; bound by material and by Martello and Toth';
+  'best of first-fit decreasing, best-fit decreasing, tight filling and, where these miss the bound, cutting patterns; bound by material, Martello and Toth, and the pattern programme';
 
 /** Which piece comes from which bar, and how few bars there could be. */
 export function cutRails(
