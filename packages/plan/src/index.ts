@@ -9,6 +9,7 @@ export * from './kit/types.ts';
 export type { Plan, PlanInputs, StageName } from './plan.ts';
 export * from './roof/types.ts';
 export type { LabelText, Limit, PackWords, RulePack } from './rules/pack.ts';
+export { howFar } from './site/howFar.ts';
 export * from './site/types.ts';
 export * from './structure/types.ts';
 export * from './sun/types.ts';

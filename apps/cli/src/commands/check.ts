@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import { type Finding, type Plan, type PlanInputs, stateWords, workOut } from '@eaveline/plan';
+import { type Finding, howFar, type Plan, type PlanInputs, stateWords, workOut } from '@eaveline/plan';
 import type { Outcome } from '../io.ts';
 import { openJob, openWeather } from '../jobFile.ts';
 import type { Register } from '../program.ts';
@@ -42,7 +42,7 @@ function findingsText(plan: Plan, all: boolean): string {
   const head = [
     `${plan.jobName}${plan.invented ? ' (invented)' : ''}`,
     `${fails} ${fails === 1 ? 'fails' : 'fail'}, ${ask} ask, ${meets} meet${unconfirmed > 0 ? `, ${unconfirmed} of them by a limit nobody has confirmed` : ''}.`,
-    `Weather: ${site.climate.kind}, ${site.climate.name}, ${site.climate.distanceKm.toFixed(0)} km away.`,
+    `Weather: ${site.climate.kind}, ${site.climate.name}, ${howFar(site.climate)}.`,
     `Rules: ${checks.pack}/${checks.variant}. The licensed person decides.`,
     '',
   ];

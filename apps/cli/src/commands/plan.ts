@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import { type Plan, type PlanInputs, workOut } from '@eaveline/plan';
+import { howFar, type Plan, type PlanInputs, workOut } from '@eaveline/plan';
 import type { Outcome } from '../io.ts';
 import { openJob, openWeather } from '../jobFile.ts';
 import { planJson } from '../planJson.ts';
@@ -21,7 +21,7 @@ const fixed = (value: number, decimals: number) => value.toFixed(decimals);
 
 function planText(p: Plan): string {
   const rows: string[][] = [
-    ['weather', p.site.climate.name, `${fixed(p.site.climate.distanceKm, 0)} km away`],
+    ['weather', p.site.climate.name, howFar(p.site.climate)],
     [
       'survey',
       `${p.site.survey.present} of ${p.site.survey.wanted} facts`,

@@ -1,4 +1,4 @@
-import type { Plan } from '@eaveline/plan';
+import { howFar, type Plan } from '@eaveline/plan';
 import type { Head } from '../frame/head.ts';
 import { placeWords } from '../site/headOfSite.ts';
 import { figure } from '../words/figure.ts';
@@ -10,9 +10,8 @@ export function headOfEnergy({ energy, sun: { climate } }: Pick<Plan, 'energy' |
   if (energy.modules.length === 0) return { sentence: 'No modules, no energy yet.' };
   const [low, high] = energy.rangeKwh;
   const weather = climate.kind === 'weather file' ? 'A weather file' : 'Monthly normals';
-  const far = climate.far ? ', farther than they carry' : '';
   return {
     sentence: `${mwh(energy.annualKwh)} MWh a year. Nine years in ten: ${mwh(low)} to ${mwh(high)}.`,
-    quiet: `${weather} of ${placeWords(climate)}, ${figure(climate.distanceKm, 0)} km off${far}. ${figure(energy.kwhPerKw, 0)} kWh for each kW of modules.`,
+    quiet: `${weather} of ${placeWords(climate)}, ${howFar(climate)}. ${figure(energy.kwhPerKw, 0)} kWh for each kW of modules.`,
   };
 }

@@ -1,7 +1,6 @@
-import type { Plan } from '@eaveline/plan';
+import { howFar, type Plan } from '@eaveline/plan';
 import type { Head } from '../frame/head.ts';
 import { counted, sentence } from '../words/count.ts';
-import { figure } from '../words/figure.ts';
 
 /** The nearest place the weather was taken at, and how many others count. */
 export function placeWords({ name, places }: Pick<Plan['site']['climate'], 'name' | 'places'>): string {
@@ -10,10 +9,10 @@ export function placeWords({ name, places }: Pick<Plan['site']['climate'], 'name
   return others.length === 0 ? nearest.name : `${nearest.name} and ${others.length} more`;
 }
 
-/** `Monthly normals of Ballarat and 2 more, 21 km off` */
+/** `Monthly normals of Ballarat and 2 more, 21 km away` */
 function weather({ climate }: Pick<Plan, 'site'>['site']): string {
   const what = climate.kind === 'weather file' ? 'A weather file' : 'Monthly normals';
-  return `${what} of ${placeWords(climate)}, ${figure(climate.distanceKm, 0)} km off${climate.far ? ': farther than they carry' : ''}`;
+  return `${what} of ${placeWords(climate)}, ${howFar(climate)}`;
 }
 
 /** Where it is, and what the survey lacks; below it which weather, and how far away it was taken. */

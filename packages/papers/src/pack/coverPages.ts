@@ -1,3 +1,4 @@
+import { howFar } from '@eaveline/plan';
 import { gap, headline, type Part, paragraph, type Sheet, table } from '../page/index.ts';
 import { capital, civilTime, counted } from './figures.ts';
 import type { Pack } from './packContext.ts';
@@ -74,7 +75,7 @@ function summary(pack: Pack): Part {
 function weather({ plan }: Pack): Part[] {
   const { climate } = plan.sun;
   const words = [
-    `Weather: ${climate.kind}, ${climate.name}; the nearest is ${Math.round(climate.distanceKm)} km away${climate.far ? ', further than the method may carry: take yields as rough' : ''}.`,
+    `Weather: ${climate.kind}, ${climate.name}, ${howFar(climate)}${climate.far ? ': take yields as rough' : ''}.`,
     `${capital(climate.quality)}.`,
     ...climate.remarks,
     `Credit: ${climate.credit}.`,

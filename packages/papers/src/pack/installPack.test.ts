@@ -170,7 +170,8 @@ test('limits from memory are listed with clause and edition and a line to confir
 test('weather and its distance are on the cover; what each stage leaves out is on the last pages', () => {
   for (const one of laid.values()) {
     const cover = saidOn(one, /^00$/);
-    expect(cover).toContain(`the nearest is ${Math.round(one.plan.sun.climate.distanceKm)} km away`);
+    const { climate } = one.plan.sun;
+    expect(cover).toContain(`${climate.name}, ${Math.round(climate.distanceKm as number)} km away`);
     const last = saidOn(one, /^12$/);
     for (const words of [...one.plan.trunks.leavesOut, ...one.plan.structure.leavesOut]) {
       expect(last).toContain(words.replace(/\s+/g, ' '));

@@ -36,7 +36,7 @@ export function climateFromNormals({ latitudeDeg, longitudeDeg, elevationM }: Cl
   const { ghiKwhM2Day, meanC, dayMaxC, dayMinC, windMS } = near;
   const climate: Climate = {
     kind: 'monthly normals',
-    name: `${nearest.place.name} ${Math.round(nearest.distanceKm)} km${more > 0 ? ` and ${more} more` : ''}`,
+    name: `${nearest.place.name}${more > 0 ? ` and ${more} more` : ''}`,
     places: near.from.map(({ place, distanceKm, weight }) => ({ name: place.name, distanceKm, weight })),
     distanceKm: nearest.distanceKm,
     far: near.beyondReach,
@@ -89,8 +89,8 @@ export function climateFromFile(weather: WeatherYear, site: ClimateSite): Placed
   const climate: Climate = {
     kind: 'weather file',
     name,
-    places: [{ name, distanceKm: distanceKm ?? 0, weight: 1 }],
-    distanceKm: distanceKm ?? 0,
+    places: distanceKm === undefined ? [] : [{ name, distanceKm, weight: 1 }],
+    ...(distanceKm === undefined ? {} : { distanceKm }),
     far,
     quality: fileQuality(distanceKm, far),
     annualSd: Math.hypot(FILE_SD, YEAR_TO_YEAR, afar),
@@ -104,8 +104,7 @@ export function climateFromFile(weather: WeatherYear, site: ClimateSite): Placed
 
 function fileQuality(distanceKm: number | undefined, far: boolean): string {
   if (distanceKm === undefined) return 'the file does not say where it was taken';
-  const km = `${Math.round(distanceKm)} km`;
-  return far ? `taken ${km} away, more than the ${FILE_REACH_KM} km it may carry` : `taken ${km} away`;
+  return far ? `a file may carry ${FILE_REACH_KM} km` : `within the ${FILE_REACH_KM} km a file may carry`;
 }
 
 /** Mean over the hours of each month that have the value; 0 for a month without any. */
@@ -130,6 +129,8 @@ function fileRemarks(weather: WeatherYear, site: ClimateSite, distanceKm: number
     remarks.push('The file does not say where it was taken. The sun is put where the site is.');
   else if (distanceKm > FILE_REACH_KM)
     remarks.push(`The file was taken ${Math.round(distanceKm)} km away: another climate, perhaps.`);
+  if (place !== undefined && place.latitudeDeg * site.latitudeDeg < 0)
+    remarks.push('It was taken on the other side of the equator: its summer is the winter of the site.');
   if (place?.elevationM !== undefined && site.elevationM !== undefined) {
     const liftM = place.elevationM - site.elevationM;
     if (Math.abs(liftM) > 200) {

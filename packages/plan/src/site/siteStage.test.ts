@@ -2,6 +2,7 @@ import type { WeatherYear } from '@eaveline/formats';
 import { type Job, kestrelRise } from '@eaveline/job';
 import { expect, test } from 'vitest';
 import { packFor } from '../rules/index.ts';
+import { howFar } from './howFar.ts';
 import { siteStage } from './index.ts';
 
 const siteOf = (job: Job, weather?: WeatherYear) => siteStage.run(siteStage.view(job), {}, weather ? { weather } : {});
@@ -129,6 +130,22 @@ test('a weather file: its distance, its months as they stand, and what it lacks'
 test('a degree of longitude at 37.6° S is 88.1 km', () => {
   // 111.195 km · cos 37.6° = 111.195 · 0.79229
   expect(siteOf(kestrelRise, shortFile(-37.6, 144.9)).climate.distanceKm).toBeCloseTo(88.1, 1);
+});
+
+test('a file that does not say where it was taken has no distance, not a distance of nothing', () => {
+  const { place: _, ...rest } = shortFile(-38.1);
+  const { climate } = siteOf(kestrelRise, rest as WeatherYear);
+  expect(climate.distanceKm).toBeUndefined();
+  expect(climate.places).toEqual([]);
+  expect(climate.far).toBe(true);
+  expect(howFar(climate)).toBe('nobody knows how far away');
+});
+
+test('a file from the other side of the equator says that its summer is our winter', () => {
+  const { climate } = siteOf(kestrelRise, shortFile(37.6));
+  // 75.2 degrees of a meridian are 8362 km on a sphere of 6371 km
+  expect(howFar(climate)).toBe('8362 km away, farther than it may carry');
+  expect(climate.remarks.join(' ')).toContain('its summer is the winter of the site');
 });
 
 test('a file from two degrees away is far and counts for less', () => {

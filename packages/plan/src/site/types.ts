@@ -4,11 +4,11 @@ import type { Working } from '../working.ts';
 /** Where the weather of the plan comes from. */
 export interface Climate {
   readonly kind: 'weather file' | 'monthly normals';
-  /** `Aurora-Buckley, TMY3` or `Ballarat 21 km and 2 more`. */
+  /** `Aurora-Buckley, TMY3` or `Ballarat and 2 more`. */
   readonly name: string;
   readonly places: readonly { readonly name: string; readonly distanceKm: number; readonly weight: number }[];
-  /** To the nearest place, or to the file's own place. */
-  readonly distanceKm: number;
+  /** To the nearest place, or to the file's own place; left out where the file does not say where that is. */
+  readonly distanceKm?: number;
   /** True where the distance is more than the method may carry: the screen and the papers say so. */
   readonly far: boolean;
   /** How good it is likely to be, in words: `half of such estimates within 3.3 %, nine in ten within 10.5 %`. */
