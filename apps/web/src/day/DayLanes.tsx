@@ -22,6 +22,7 @@ const LEFT = 58;
 const BAR = 26;
 const HEAD = 22;
 const FOOT = 28;
+const DUSK_WITHIN_H = 3;
 const LANES: readonly DayTask['place'][] = ['roof', 'board', 'battery', 'ground', 'all'];
 
 /** Each day on its own clock: tasks in lanes by where they are done, hold points as heavy strokes, dusk as night. */
@@ -29,7 +30,9 @@ export function DayLanes({ day, tasks, shown, startH, hoursPerDay, now, selected
   const { ref, width } = useWidth<HTMLDivElement>();
   const numbers = new Map(tasks.map(({ number, task }) => [task.id, number]));
   const lastH = Math.max(hoursPerDay, ...day.tasks.flatMap(({ parts }) => parts.map(({ endH }) => endH)));
-  const to = Math.ceil(Math.max(startH + lastH, day.dusk?.setH ?? 0) + 0.25);
+  // dusk long after the work is done says nothing about the day, and would only squeeze it
+  const duskH = day.dusk !== undefined && day.dusk.setH < startH + lastH + DUSK_WITHIN_H ? day.dusk.setH : 0;
+  const to = Math.ceil(Math.max(startH + lastH, duskH) + 0.25);
   const from = Math.floor(startH);
   const x = (hour: number) => LEFT + ((hour - from) / (to - from)) * (width - LEFT - 14);
   const lanesOn = (on: number) =>

@@ -4,6 +4,7 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
 import { useNarrow } from '../parts/useNarrow.ts';
 import fields from '../trunks/TrunkFields.module.css';
+import { counted } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
 import { AheadList } from './AheadList.tsx';
 import { ChanceRule } from './ChanceRule.tsx';
@@ -34,6 +35,12 @@ export function DaySheet({ plan, job, selected, onSelect }: SheetProps) {
     <>
       {tasks.length > 0 && narrow && <DayOnPhone {...drawing} days={days} />}
       {tasks.length > 0 && !narrow && <DayLanes {...drawing} shown={Array.from({ length: days }, (_, i) => i + 1)} />}
+      {day.likelyDays < day.days && (
+        <p className="quiet small">
+          Drawn by likely hours, which fill {counted(day.likelyDays, 'day')}. Work that runs late is why{' '}
+          {counted(day.days, 'day')} {day.days === 1 ? 'is' : 'are'} promised.
+        </p>
+      )}
       {day.chanceByDays.length > 0 && (
         <Part title="Chance that it is done" aside={`${day.trials} tries of the same tasks`}>
           <ChanceRule day={day} />

@@ -17,7 +17,8 @@ import { WeatherUsed } from './WeatherUsed.tsx';
 
 /** Sheet 07: twelve months with their range, a mean day beside what the house uses, planes, modules, the weather used. */
 export function EnergySheet({ plan, selected, onSelect }: SheetProps) {
-  useSelectedInView(selected);
+  // the year is what the pad shows before anything is chosen: nobody asked to be taken to its row
+  useSelectedInView(selected === 'year' ? undefined : selected);
   const { energy, sun, site } = plan;
   const [low, high] = energy.rangeKwh;
   const picked = /^(?:month|day):(\d+)$/.exec(selected ?? '')?.[1];

@@ -30,7 +30,7 @@ export function openLines(ends: OpenEnds): OpenLine[] {
     line(
       failing - stopping,
       'fails',
-      `${many(failing - stopping, 'check', 'fails', 'fail')} and does not stop it.`,
+      `${many(failing - stopping, 'check', 'fails', 'fail')} without stopping it.`,
       'Nothing else fails.',
       '08',
     ),

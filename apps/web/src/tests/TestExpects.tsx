@@ -7,7 +7,7 @@ export interface TestExpectsProps {
 
 /** What the design expects of a test, or what has to be seen; the lawful limit apart from it, with its clause. */
 export function TestExpects({ row: { predicted, wanted, limit } }: TestExpectsProps) {
-  const decimals = predicted && (Number.isInteger(predicted.value) ? 0 : decimalsFor(predicted.value));
+  const decimals = predicted && (Number.isInteger(predicted.value) ? 0 : decimalsFor(predicted.high));
   return (
     <>
       {predicted && (
