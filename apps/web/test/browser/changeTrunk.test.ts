@@ -1,0 +1,101 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { head, openSheet, pad, register, settled, tallyOf } from './onSheet.ts';
+import { soon, walk } from './walk.ts';
+
+const JOB = 'kestrel-rise';
+const trunkA = (page: Page) => page.locator('main [data-subject="rise:a"]');
+const saysOfA = async (page: Page) => (await trunkA(page).getAttribute('aria-label')) ?? '';
+
+/** What the server keeps of trunk A. */
+async function keptTrunkA(page: Page, url: string) {
+  const job = await (await page.request.get(`${url}/api/jobs/${JOB}`)).json();
+  return job.choices.trunks.a as { feedDrop: number; homeRun: { lengthM: number } };
+}
+
+/*
+ * Trunk A has nine drops and is fed at the first, through 31 m of 6 mm²: as drawn it rises more than 2 % of 230 V.
+ * Fed in the middle, at the fifth, its own part is a quarter (four spans to each side in place of eight to one):
+ * demo.md's arithmetic, and sheet 04 words it so.
+ */
+walk(
+  'trunk A fed at its fifth drop: the finding turns, the tally falls, undo brings both back',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    expect(await saysOfA(page)).toMatch(/fed at drop 1, rises 5\.\d\d V, fails$/);
+    expect(await tallyOf(page, '04')).toBe('2 fail');
+    const before = await tallyOf(page, '08');
+    expect(before).toMatch(/^3 fail /);
+
+    await page.getByLabel('Fed at', { exact: true }).selectOption({ label: (await dropFive(page)) ?? '' });
+    await settled(page, '04');
+    expect(await saysOfA(page)).toMatch(/fed at drop 5, rises 4\.\d\d V, meets$/);
+    expect(await tallyOf(page, '04')).toBe('1 fails');
+    expect(await tallyOf(page, '08')).toBe(before.replace('3 fail', '2 fail'));
+
+    await register(page).getByRole('button', { name: 'Undo: Fed at' }).click();
+    await settled(page, '04');
+    expect(await saysOfA(page)).toMatch(/fed at drop 1, rises 5\.\d\d V, fails$/);
+    expect(await tallyOf(page, '08')).toBe(before);
+    await soon(async () => (await keptTrunkA(page, server.url)).feedDrop).toBe(1);
+  },
+);
+
+walk('the mend on the pad does the same at one press, and Z takes it back', async ({ server, page }) => {
+  await openSheet(page, server.url, JOB, '04');
+  await trunkA(page).click();
+  await soon(() => pad(page).textContent()).toContain('Trunk A, voltage rise');
+  expect(await head(page).textContent()).toContain('Trunk A');
+
+  await pad(page).getByRole('button', { name: 'Feed it at the fifth drop' }).click();
+  await settled(page, '04');
+  expect(await saysOfA(page)).toMatch(/fed at drop 5, .* meets$/);
+  expect(await page.getByRole('main').getByRole('status').textContent()).toBe(
+    'Feed it at the fifth drop: done. Z takes it back.',
+  );
+  await soon(async () => (await keptTrunkA(page, server.url)).feedDrop).toBe(5);
+
+  await page.keyboard.press('z');
+  await settled(page, '04');
+  expect(await saysOfA(page)).toMatch(/fed at drop 1, .* fails$/);
+  await soon(async () => (await keptTrunkA(page, server.url)).feedDrop).toBe(1);
+});
+
+walk(
+  'a length that makes no sense is refused in words, and the job keeps its last sound one',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    await trunkA(page).click();
+    const length = page.getByLabel('Home run', { exact: true });
+    const said = page.locator(`[id="${await length.getAttribute('aria-describedby')}"]`);
+    const drawn = await saysOfA(page);
+
+    await length.fill('about thirty');
+    expect(await said.textContent()).toBe(' about thirty is no number. Type it in m. The job keeps 31 m.');
+    expect(await length.getAttribute('aria-invalid')).toBe('true');
+
+    await length.fill('-4');
+    expect(await said.textContent()).toMatch(/cannot be: it has to be .*\. The job keeps 31 m\.$/);
+
+    await length.fill('');
+    expect(await said.textContent()).toBe(' It cannot be left empty. The job keeps 31 m.');
+
+    expect(await saysOfA(page)).toBe(drawn);
+    expect(await register(page).getByRole('status').textContent()).toContain('All kept.');
+    expect((await keptTrunkA(page, server.url)).homeRun.lengthM).toBe(31);
+
+    // Escape gives the field back what the job keeps; a sound length is then taken
+    await length.press('Escape');
+    expect(await length.inputValue()).toBe('31');
+    await length.fill('20,5 m');
+    await settled(page, '04');
+    expect(await saysOfA(page)).not.toBe(drawn);
+    await soon(async () => (await keptTrunkA(page, server.url)).homeRun.lengthM).toBe(20.5);
+  },
+);
+
+/** The words of the fifth drop in the list; they hold a figure of the plan. */
+async function dropFive(page: Page) {
+  const words = await page.getByLabel('Fed at', { exact: true }).getByRole('option').allTextContents();
+  return words.find((each) => each.startsWith('drop 5:'));
+}
