@@ -1,0 +1,64 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { openSheet, SHEETS, titleCell } from './onSheet.ts';
+import { soon, walk } from './walk.ts';
+
+/** Another paper changes colours and the height of targets, nothing else: those rules are asked again on each. */
+const PAPERS = ['day', 'dark', 'roof'] as const;
+const OF_PAPER = ['color-contrast', 'link-in-text-block', 'target-size'];
+
+async function layPaper(page: Page, paper: (typeof PAPERS)[number]): Promise<void> {
+  await page.evaluate((name) => {
+    document.documentElement.dataset.paper = name;
+  }, paper);
+}
+
+/** What axe finds, a line each: the paper, the rule, the place, what is wrong there. */
+async function violations(page: Page): Promise<string[]> {
+  const lines: string[] = [];
+  for (const paper of PAPERS) {
+    await layPaper(page, paper);
+    const axe = new AxeBuilder({ page });
+    if (paper === 'day') axe.options({ rules: { 'target-size': { enabled: true } } });
+    else axe.withRules(OF_PAPER);
+    const { violations: found, passes } = await axe.analyze();
+    if (!passes.some(({ id }) => id === 'color-contrast')) lines.push(`${paper}: axe saw no lettering`);
+    for (const { id, nodes } of found) {
+      for (const { target, failureSummary } of nodes)
+        lines.push(`${paper}: ${id}: ${target.join(' ')}: ${failureSummary?.replace(/\s+/g, ' ')}`);
+    }
+  }
+  return lines;
+}
+
+walk('axe finds nothing in the Book, on day, dark and roof paper', async ({ server, page }) => {
+  await page.goto(server.url);
+  await soon(() => titleCell(page, 'worked out').textContent()).toBe('worked out5 of 5');
+  expect(await violations(page)).toEqual([]);
+});
+
+for (const { no, name } of SHEETS) {
+  walk(`axe finds nothing on sheet ${no} ${name}, on day, dark and roof paper`, async ({ server, page }) => {
+    await openSheet(page, server.url, 'kestrel-rise', no);
+    expect(await violations(page)).toEqual([]);
+  });
+}
+
+walk(
+  'axe would see a field without a name, and lettering that is too pale on one paper only',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, 'kestrel-rise', '09');
+    await page.evaluate(() => {
+      const planted = document.createElement('p');
+      planted.innerHTML = '<input type="text"> <span id="pale">pale</span>';
+      planted.style.background = '#fff';
+      document.querySelector('main h1')?.after(planted);
+      const style = document.createElement('style');
+      style.textContent = '#pale { color: #000 } [data-paper="roof"] #pale { color: #999 }';
+      document.head.append(style);
+    });
+    const found = await violations(page);
+    expect(found.map((line) => line.split(':', 2).join(':'))).toEqual(['day: label', 'roof: color-contrast']);
+  },
+);
