@@ -120,3 +120,14 @@ test('one step back takes back all the typing in one field', async () => {
   session.undo();
   expect(state().job.choices.trunks.a?.homeRun.lengthM).toBe(31);
 });
+
+test('a reading on record is not taken back, nor by a step back over it', async () => {
+  const { session, state } = await opened();
+  session.edit(longer(33), 'home run A');
+  const reading = { at: '2026-05-12T09:41:00Z', by: 'Nia', test: 'loop:trunk:a', value: 0.6, unit: 'Ω' };
+  session.edit([{ path: ['records', 'readings', 'r1'], value: reading }], 'a reading');
+  expect(state().undo).toBeUndefined();
+  session.undo();
+  expect(state().job.records.readings.r1?.value).toBe(0.6);
+  expect(state().job.choices.trunks.a?.homeRun.lengthM).toBe(33);
+});

@@ -199,6 +199,12 @@ export function makeJobSession(id: string, { server, unsaved, desk, now, later }
       if (state.kind !== 'open') return 'The job is not open.';
       const changed = changeJob(state.job, changes);
       if ('refusal' in changed) return refusalWords(changed.refusal);
+      // a record is never taken back, only superseded; and a step back over it would take it along
+      if (changes.some(({ path }) => path[0] === 'records')) {
+        back = undefined;
+        take(changed.job, undefined);
+        return undefined;
+      }
       // typing on in the same field is one step, not one for each letter
       if (back?.words !== words) back = { job: state.job, words };
       take(changed.job, words);
