@@ -12,7 +12,7 @@ export function ArraySheet({ plan, job, selected, onSelect }: SheetProps) {
     <>
       <RoofDrawing plan={plan} job={job} selected={selected} onSelect={onSelect} what="modules" />
       {row && (
-        <Part title={`Row ${row.name} from above, true lengths`}>
+        <Part title={`Row ${row.name} seen from its eave, true lengths`}>
           <RowDrawing plan={plan} row={row} module={module} />
         </Part>
       )}

@@ -31,11 +31,11 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
   const rafters = (plane?.raftersU ?? []).filter((u) => u > from && u < to);
   const lower = rails[0];
   return (
-    <div ref={ref} style={{ overflowX: 'auto' }}>
+    <div ref={ref}>
       <svg
         width={Math.max(width, x(to))}
-        height={foot + 62}
-        viewBox={`0 0 ${Math.max(width, x(to))} ${foot + 62}`}
+        height={foot + 42}
+        viewBox={`0 0 ${Math.max(width, x(to))} ${foot + 42}`}
         role="img"
         aria-label={rowWords(row, rails)}
       >
@@ -75,10 +75,10 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
           </g>
         ))}
         {lower && <FootSizes rail={lower} x={x} y={foot} />}
-        <text className="qt close" x="0" y={foot + 56}>
-          {`1:${scale}. Row ${figure(row.lengthMm, 0)}, rails ${rails.map(({ lengthMm }) => figure(lengthMm, 0)).join(' and ')}, ${figure(bottom * 1000, 0)} up the slope from the eave. ${footWords(rails)}`}
-        </text>
       </svg>
+      <p className="quiet small">
+        {`1:${scale}. Row ${figure(row.lengthMm, 0)}, rails ${rails.map(({ lengthMm }) => figure(lengthMm, 0)).join(' and ')}, ${figure(bottom * 1000, 0)} up the slope from the eave. ${footWords(rails)}`}
+      </p>
     </div>
   );
 }

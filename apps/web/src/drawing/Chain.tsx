@@ -71,6 +71,7 @@ export function Chain({ points, words, off, close = false }: ChainProps) {
 
 function readable(degrees: number): number {
   const turned = ((degrees % 360) + 360) % 360;
-  if (turned > 90 + 1e-6 && turned <= 270 + 1e-6) return turned - 180;
+  // up and down alike are lettered up the drawing: read from the right, never from the left
+  if (turned > 90 - 1e-6 && turned < 270 - 1e-6) return turned - 180;
   return turned > 270 ? turned - 360 : turned;
 }

@@ -1,7 +1,7 @@
 import type { Line, PlacedModule, RoofPlane } from '@eaveline/plan';
 import { wireToken } from '../drawing/linesOfModules.ts';
 import type { PlanView } from '../drawing/planView.ts';
-import { distance, middle, minus, type Px, pathOf, plus, unit } from '../drawing/point.ts';
+import { distance, minus, type Px, pathOf, plus, unit } from '../drawing/point.ts';
 import { Thing } from '../drawing/Thing.tsx';
 import { Unread } from '../drawing/Unread.tsx';
 import { figure } from '../words/figure.ts';
@@ -41,7 +41,14 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
       {lines.length > 0 && flag.length > 8 && (
         <>
           <path d={pathOf([flag.from, flag.to])} stroke="var(--casing)" strokeWidth={small ? 4 : 6} />
-          <path d={pathOf([flag.from, flag.to])} stroke={wireToken(lines[0] as Line)} strokeWidth={small ? 2.2 : 3.6} />
+          {lines.map((line, i) => (
+            <path
+              key={line}
+              d={pathOf([partOf(flag, i / lines.length), partOf(flag, (i + 1) / lines.length)])}
+              stroke={wireToken(line)}
+              strokeWidth={small ? 2.2 : 3.6}
+            />
+          ))}
         </>
       )}
       <text
@@ -83,5 +90,10 @@ function flagOf({ at: [u, v], widthM }: PlacedModule, plane: RoofPlane, view: Pl
   const along = unit(minus(end, low));
   const from = plus(plus(low, inward, inset), along, 6);
   const to = plus(plus(end, inward, inset), along, -6);
-  return { from, to, length: distance(from, to), at: middle(from, to) };
+  return { from, to, length: distance(from, to) };
+}
+
+/** A point some share of the way along a flag: a unit on two lines carries the colours of both, side by side. */
+function partOf({ from, to }: { readonly from: Px; readonly to: Px }, share: number): Px {
+  return plus(from, minus(to, from), share);
 }

@@ -28,7 +28,7 @@ export function ObstructionOnRoof({ obstruction, plane, view, label }: Obstructi
     return [u + Math.sign(cos) * (widthM / 2) + cos * clearM, v + Math.sign(sin) * (depthM / 2) + sin * clearM];
   });
   const [x, y] = view.inPlane(plane, centre);
-  const { knee, text, anchor, words } = label;
+  const { knee, text, anchor, words, box } = label;
   return (
     <g>
       {clearM > 0 && (
@@ -49,6 +49,7 @@ export function ObstructionOnRoof({ obstruction, plane, view, label }: Obstructi
       />
       <path className="pen25" d={`M${x} ${y}L${knee[0]} ${knee[1]}h${anchor === 'start' ? 8 : -8}`} />
       <circle className="on-ink" cx={x} cy={y} r="1.4" />
+      <rect className="on-film" x={box.x - 2} y={box.y} width={box.width + 4} height={box.height} />
       <text className="close halo" x={text[0]} y={text[1]} textAnchor={anchor}>
         {words}
       </text>

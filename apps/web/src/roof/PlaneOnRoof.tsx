@@ -1,17 +1,16 @@
 import type { RoofEdge, RoofPlane } from '@eaveline/plan';
 import type { PlanView } from '../drawing/planView.ts';
-import { type Px, pathOf } from '../drawing/point.ts';
+import { pathOf } from '../drawing/point.ts';
 import { Thing } from '../drawing/Thing.tsx';
 import { figure } from '../words/figure.ts';
+import type { NameSpot } from './nameSpot.ts';
 
 export interface PlaneOnRoofProps {
   readonly plane: RoofPlane;
   readonly view: PlanView;
   /** Name and pitch, and where there is room for them; nowhere, where there is none. */
   readonly name: string;
-  readonly nameAt: Px | undefined;
-  /** Lettered up the drawing where it fits only so. */
-  readonly upright: boolean;
+  readonly spot: NameSpot | undefined;
   readonly selected: boolean;
   /** Undefined where modules are what is selected. */
   readonly onSelect: ((id: string) => void) | undefined;
@@ -28,13 +27,15 @@ const PEN: Readonly<Record<RoofEdge['kind'], string>> = {
 };
 
 /** One plane from above: its edges in their pens, what is kept free along them dashed, its name where there is room. */
-export function PlaneOnRoof({ plane, view, name, nameAt, upright, selected, onSelect }: PlaneOnRoofProps) {
+export function PlaneOnRoof({ plane, view, name, spot, selected, onSelect }: PlaneOnRoofProps) {
   const outline = plane.outline.map((at) => view.inPlane(plane, at));
   const usable = plane.usable.map((at) => view.inPlane(plane, at));
   const drawn = (
     <>
       <path d={pathOf(outline, true)} className="on-film" />
-      {selected && <path d={pathOf(outline, true)} fill="none" stroke="var(--marker)" strokeWidth="9" />}
+      {selected && (
+        <path d={pathOf(outline, true)} fill="none" stroke="var(--marker)" strokeWidth="9" strokeLinejoin="bevel" />
+      )}
       {plane.edges.map((edge) => (
         <path
           key={edge.side}
@@ -43,11 +44,11 @@ export function PlaneOnRoof({ plane, view, name, nameAt, upright, selected, onSe
         />
       ))}
       {usable.length > 2 && <path className="pen25 hidden-line" d={pathOf(usable, true)} />}
-      {nameAt && (
+      {spot && (
         <text
-          className="l30 halo"
+          className={spot.close ? 'close halo' : 'l30 halo'}
           textAnchor="middle"
-          transform={`translate(${nameAt[0]} ${nameAt[1]}) rotate(${upright ? -90 : 0})`}
+          transform={`translate(${spot.at[0]} ${spot.at[1]}) rotate(${spot.upright ? -90 : 0})`}
           dy="5"
         >
           {name}

@@ -2,15 +2,17 @@ import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import { useId } from 'react';
 import { Drawing } from '../drawing/Drawing.tsx';
-import { type Box, freeSpot } from '../drawing/freeSpot.ts';
+import type { Box } from '../drawing/freeSpot.ts';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { linesOfModules } from '../drawing/linesOfModules.ts';
 import { NorthArrow } from '../drawing/NorthArrow.tsx';
 import { boundsOf, planView } from '../drawing/planView.ts';
+import { Sideways } from '../drawing/Sideways.tsx';
 import { scaleFor } from '../drawing/scale.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { labelOf } from './labelSpot.ts';
 import { ModuleOnRoof } from './ModuleOnRoof.tsx';
+import { nameSpot } from './nameSpot.ts';
 import { ObstructionOnRoof } from './ObstructionOnRoof.tsx';
 import { PlaneOnRoof } from './PlaneOnRoof.tsx';
 import { RoofSizes } from './RoofSizes.tsx';
@@ -75,7 +77,7 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
   const taken = [...boxes, ...labels.map(({ label }) => label.box)];
 
   return (
-    <div ref={ref} style={{ overflowX: 'auto' }}>
+    <Sideways room={ref}>
       <Drawing
         width={Math.max(view.width, width - 1)}
         height={view.height}
@@ -88,17 +90,14 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
         {planes.map((plane) => {
           const outline = (plane.usable.length > 2 ? plane.usable : plane.outline).map((at) => view.inPlane(plane, at));
           const name = `${plane.name} ${Number(plane.pitchDeg.toFixed(1))}°`;
-          const wide = name.length * 8.4;
-          const flat = freeSpot(outline, taken, { width: wide, height: 20 });
-          const upright = flat === undefined ? freeSpot(outline, taken, { width: 20, height: wide }) : undefined;
+          const spot = nameSpot(name, outline, taken);
           return (
             <PlaneOnRoof
               key={plane.id}
               plane={plane}
               view={view}
               name={name}
-              nameAt={flat ?? upright}
-              upright={upright !== undefined}
+              spot={spot}
               selected={selected === `plane:${plane.id}`}
               onSelect={what === 'planes' ? onSelect : undefined}
             />
@@ -131,6 +130,6 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
           1:{view.scale}, slopes as seen from above
         </text>
       </Drawing>
-    </div>
+    </Sideways>
   );
 }

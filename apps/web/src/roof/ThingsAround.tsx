@@ -30,10 +30,11 @@ export function ThingsAround({ objects, view, bounds }: ThingsAroundProps) {
       Math.max(bounds.minN - northM, northM - bounds.maxN, 0),
     );
     const within = x > -r && x < view.width + r * 0.6 && y > -r * 0.6 && y < view.height;
-    const drawnR = within ? r : 22;
+    // out of its place it is a sign, small enough for the corner outside the sizes
+    const drawnR = within ? r : 14;
     const at = within
       ? { x, y }
-      : { x: Math.min(Math.max(x, 24), view.width - 30), y: Math.min(Math.max(y, 26), view.height - 26) };
+      : { x: Math.min(Math.max(x, 17), view.width - 17), y: Math.min(Math.max(y, 17), view.height - 17) };
     const right = at.x > view.width / 2;
     // beside it; at the head or the foot of the drawing out of the way of the sizes there
     const labelY = within
