@@ -46,11 +46,17 @@ export function OneTrunk({
   const near = xs.slice(1).map((each, i) => each - (xs[i] as number));
   const half = Math.min(14, Math.max(Math.min(...near, 30) / 2 - 1, 4));
   const under = feedX - trunkFrom > 12;
+  const halo = selected ? 'halo over-tint' : 'halo';
+  // a jumper's length stands under its middle, and clear of the home run where that comes up to the feed joint
+  const beside = (middle: number): { x: number; textAnchor: 'start' | 'middle' | 'end' } =>
+    under && Math.abs(middle - feedX) < 16
+      ? { x: feedX + (middle < feedX ? -7 : 7), textAnchor: middle < feedX ? 'end' : 'start' }
+      : { x: middle, textAnchor: 'middle' };
   return (
     <Thing id={`rise:${trunk.id}`} label={label} selected={selected} onSelect={onSelect}>
       <rect className={selected ? 'on-tint' : 'on-film'} x="0" y={y} width={width} height={height - 2} />
       {selected && (
-        <rect x="-14" y={y} width="7" height={height - 2} fill="var(--marker)" stroke="var(--ink)" strokeWidth="0.5" />
+        <rect x="-18" y={y} width="7" height={height - 2} fill="var(--marker)" stroke="var(--ink)" strokeWidth="0.5" />
       )}
       <path
         className="pen35"
@@ -60,15 +66,15 @@ export function OneTrunk({
         {circuit === undefined ? '' : `${circuit.breakerA} A`}
       </text>
       {under ? (
-        <Tube d={`M${boardX + 46} ${wire}H${trunkFrom - 24}l14 15H${feedX}V${wire}`} lines={trunk.lines} />
+        <Tube d={`M${boardX + 46} ${wire}H${trunkFrom - 24}l14 24H${feedX}V${wire}`} lines={trunk.lines} />
       ) : (
         <Tube d={`M${boardX + 46} ${wire}H${feedX}`} lines={trunk.lines} />
       )}
       <path d={`M${cutX - 7} ${wire - 9}l6 18M${cutX + 1} ${wire - 9}l6 18`} stroke="var(--ink)" strokeWidth="1.3" />
-      <text className="close halo" x={boardX + 50} y={wire - 11}>
+      <text className={`close ${halo}`} x={boardX + 50} y={wire - 11}>
         {trunk.homeRun.lengthM.toFixed(1)} m
       </text>
-      <text className="close halo" x={boardX + 50} y={wire + 18}>
+      <text className={`close ${halo}`} x={boardX + 50} y={wire + 18}>
         {sizeOf(job, trunk.homeRun.cableSheetId)}
       </text>
       <Tube d={`M${from} ${wire}H${to}`} lines={trunk.lines} />
@@ -117,7 +123,7 @@ export function OneTrunk({
         const b = x.get(toDrop);
         if (a === undefined || b === undefined || !jumper) return null;
         return (
-          <text key={`${fromDrop}-${toDrop}`} className="close halo" x={(a + b) / 2} y={wire + 18} textAnchor="middle">
+          <text key={`${fromDrop}-${toDrop}`} className={`close ${halo}`} {...beside((a + b) / 2)} y={wire + 16}>
             {lengthM.toFixed(2)}
           </text>
         );

@@ -32,7 +32,9 @@ export function TrunkFields({ trunk, job }: TrunkFieldsProps) {
     <div className={styles.fields}>
       <PickField label="Fed at" path={at('feedDrop')} options={feeds} />
       <NumberField label="Home run" path={at('homeRun', 'lengthM')} unit="m" />
-      <PickField label="Home run in" path={at('homeRun', 'cableSheet')} options={cables} />
+      <div className={styles.wide}>
+        <PickField label="Home run in" path={at('homeRun', 'cableSheet')} options={cables} />
+      </div>
       <PickField label="Breaker" path={at('breakerSheet')} options={breakers} />
     </div>
   );

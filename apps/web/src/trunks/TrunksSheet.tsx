@@ -1,4 +1,5 @@
 import type { SheetProps } from '../desk/sheetView.ts';
+import { Sideways } from '../drawing/Sideways.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
 import { Part } from '../parts/Part.tsx';
 import { riseFinding } from './headOfTrunks.ts';
@@ -30,7 +31,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   const at = trunks.find(({ id }) => selected === `rise:${id}` || selected === `rise-battery:${id}`) ?? worstOf(trunks);
   return (
     <>
-      <div ref={ref} style={{ overflowX: 'auto' }}>
+      <Sideways room={ref}>
         <TrunksUnrolled
           plan={plan}
           job={job}
@@ -51,7 +52,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
             at === undefined || at.rise.share === 0 ? plan.trunks.nominalV : Math.round(at.rise.totalV / at.rise.share)
           }
         />
-      </div>
+      </Sideways>
       {at && (
         <Part title={`Trunk ${at.name}, as chosen`}>
           <TrunkFields key={at.id} trunk={at} job={job} />
