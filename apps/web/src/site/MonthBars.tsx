@@ -33,13 +33,18 @@ export function MonthBars({ id, values, second, selected, onSelect }: MonthBarsP
     <div ref={ref}>
       <Drawing width={width} height={TOP + HIGH + 42} label="Sun of each month">
         <Thing id={id} label={`Sun on the level, kWh/m² a day: ${words}`} selected={selected} onSelect={onSelect}>
-          <rect
-            className={selected ? 'on-wash' : 'on-film'}
-            x={LEFT}
-            y={TOP - 4}
-            width={width - LEFT}
-            height={HIGH + 4}
-          />
+          <rect className="on-film" x="0" y="0" width={width} height={TOP + HIGH + 40} />
+          {selected && (
+            <rect
+              x="-18"
+              y="0"
+              width="7"
+              height={TOP + HIGH + 40}
+              fill="var(--marker)"
+              stroke="var(--ink)"
+              strokeWidth="0.5"
+            />
+          )}
           {ticks.map((tick) => (
             <g key={tick}>
               <path className="pen25" d={`M${LEFT - 5} ${y(tick)}H${LEFT}`} />
@@ -69,10 +74,13 @@ export function MonthBars({ id, values, second, selected, onSelect }: MonthBarsP
                 {MONTHS[m]}
               </text>
               <text className="qt close" x={LEFT + (m + 0.5) * each} y={TOP + HIGH + 34} textAnchor="middle">
-                {figure(second[m] ?? 0, 0)}°
+                {figure(second[m] ?? 0, 0)}
               </text>
             </g>
           ))}
+          <text className="qt close" x={LEFT - 9} y={TOP + HIGH + 34} textAnchor="end">
+            °C
+          </text>
           <path className="pen50" d={`M${LEFT} ${TOP - 6}V${TOP + HIGH}H${width}`} />
           <rect className="ring" x={LEFT} y={TOP - 8} width={width - LEFT - 2} height={HIGH + 8} />
         </Thing>

@@ -4,6 +4,7 @@ import { stepsOf } from '../job/path.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
+import { withUnit } from '../words/figure.ts';
 import { MissingFacts } from './MissingFacts.tsx';
 import { MonthBars } from './MonthBars.tsx';
 import styles from './SiteSheet.module.css';
@@ -14,7 +15,7 @@ const fact = (at: string) => stepsOf(`facts.${at}`);
 /** Sheet 01: the place, its weather, its supply, and what is still to be found out. */
 export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
   const { site, sun } = plan;
-  const { system, mains } = job.facts.supply;
+  const { mains } = job.facts.supply;
   const waiting = (at: string) => site.missing.find((missing) => missing.at === `facts.${at}`)?.rules.length ?? 0;
   const [every, setEvery] = useState(false);
   return (
@@ -66,11 +67,7 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
               { value: 'three-phase', words: 'three' },
             ]}
           />
-          <NumberField
-            label={system === 'split-phase' ? 'Line to neutral' : 'Line to neutral'}
-            path={fact('supply.nominalV')}
-            unit="V"
-          />
+          <NumberField label="Line to neutral" path={fact('supply.nominalV')} unit="V" />
           <NumberField label="Service" path={fact('supply.serviceA')} unit="A" />
           <NumberField
             label="Loop at the board"
@@ -92,7 +89,10 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
           <NumberField label="Export, each line" path={fact('network.exportLimitVAPerLine')} unit="VA" optional />
         </Part>
       </div>
-      <Part title="Sun on the level, mean day of each month" aside={`${Math.round(sun.annualGhiKwhM2)} kWh/m² a year`}>
+      <Part
+        title="Sun on the level, kWh/m² on a mean day of each month"
+        aside={`${withUnit(sun.annualGhiKwhM2, 'kWh/m²', 0)} a year`}
+      >
         <MonthBars
           id="ghi"
           values={site.climate.ghiKwhM2Day}

@@ -1,6 +1,7 @@
 import type { Climate } from '@eaveline/plan';
 import { useEffect, useId, useState } from 'react';
 import { useJobSession } from '../desk/SessionContext.tsx';
+import act from '../parts/Act.module.css';
 import { Act } from '../parts/Act.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { figure, percent } from '../words/figure.ts';
@@ -68,10 +69,14 @@ export function WeatherDrop({ climate }: WeatherDropProps) {
         </label>
         <input
           id={id}
+          className="out-of-sight"
           type="file"
           accept=".epw,.csv,.json,.txt"
           onChange={(event) => void take(event.target.files?.[0])}
         />
+        <label className={act.act} htmlFor={id}>
+          Pick a file
+        </label>
       </p>
       {weather !== undefined && (
         <div role="status">
