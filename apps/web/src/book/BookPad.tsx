@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import pad from '../pad/Pad.module.css';
 import { Mark } from '../parts/Mark.tsx';
+import { keepTogether } from '../words/keepTogether.ts';
 import type { BookEntry } from './entry.ts';
 
 export interface BookPadProps {
@@ -35,7 +36,8 @@ export function BookPad({ firm, entries }: BookPadProps) {
                 <b>{job.name}</b>
               </Link>
               <br />
-              {summary?.first && <Mark state={summary.first.state} size={15} />} {summary?.first?.title}
+              {summary?.first && <Mark state={summary.first.state} size={15} />}{' '}
+              {keepTogether(summary?.first?.title ?? '')}
             </li>
           ))}
         </ul>

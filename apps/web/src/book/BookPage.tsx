@@ -13,6 +13,7 @@ import styles from './BookPage.module.css';
 import { BookRow } from './BookRow.tsx';
 import { found, SHELVES } from './entry.ts';
 import { headOfBook } from './headOfBook.ts';
+import { inventedNotice } from './inventedNotice.ts';
 import { Shelves } from './Shelves.tsx';
 import { useBook } from './useBook.ts';
 
@@ -74,9 +75,7 @@ export function BookPage({ find }: BookPageProps) {
             says: `${entries.filter(({ summary }) => summary !== undefined).length} of ${entries.length}`,
           },
         ]}
-        {...(entries.some(({ job }) => job.invented)
-          ? { notice: 'Jobs marked invented are made up for show and training: not for construction.' }
-          : {})}
+        {...inventedNotice(entries)}
       >
         <div className={styles.find}>
           <label htmlFor="find">Find</label>

@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
+import { keepTogether } from '../words/keepTogether.ts';
 import styles from './BookPage.module.css';
 import { type BookEntry, stopsIt } from './entry.ts';
 import { RoofSign } from './RoofSign.tsx';
@@ -27,7 +28,7 @@ export function BookRow({ entry, selected }: BookRowProps) {
           <span className="quiet small">{about.join(', ')}</span>
         </span>
         <StationRule state={job.state} />
-        <span className={styles.stops}>{stopsIt(entry)}</span>
+        <span className={styles.stops}>{keepTogether(stopsIt(entry))}</span>
         {summary === undefined ? <span /> : <TallyMarks tally={summary.tally} tick />}
         <span className={styles.state}>{job.state}</span>
       </Link>

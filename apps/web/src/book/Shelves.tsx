@@ -46,7 +46,12 @@ export function Shelves({ entries, current, onPick, onKeys }: ShelvesProps) {
       <p className="small quiet" style={{ marginTop: 'var(--gap-l)' }}>
         Where a job stands
       </p>
-      <svg width="200" height={STATIONS.length * 19 + 6} aria-hidden="true">
+      <svg
+        width="200"
+        height={STATIONS.length * 19 + 6}
+        style={{ marginTop: 'var(--gap-xs)', flex: 'none' }}
+        aria-hidden="true"
+      >
         <path className="pen25" d={`M8 8V${8 + (STATIONS.length - 1) * 19}`} />
         {STATIONS.map((station, i) => (
           <g key={station}>

@@ -3,6 +3,7 @@ import { Act } from '../parts/Act.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
 import { apart } from '../words/figure.ts';
+import { keepTogether } from '../words/keepTogether.ts';
 import styles from './FindingRow.module.css';
 
 export interface FindingRowProps {
@@ -33,24 +34,24 @@ export function FindingRow({ finding, selected, main, onSelect, onMend }: Findin
           aria-pressed={selected}
           onClick={() => onSelect(id)}
         >
-          {title}
+          {keepTogether(title)}
         </button>
-        {detail !== undefined && <p className={styles.detail}>{detail}</p>}
+        {detail !== undefined && <p className={styles.detail}>{keepTogether(detail)}</p>}
         {first && (
           <p className={styles.mends}>
             {first.changes === undefined ? (
-              <span>{first.words}</span>
+              <span>{keepTogether(first.words)}</span>
             ) : (
               <Act look={main ? 'main' : 'edge'} onPress={() => onMend(first.changes ?? [], first.words)}>
-                {first.words.replace(/\.$/, '')}
+                {keepTogether(first.words.replace(/\.$/, ''))}
               </Act>
             )}
             {others.slice(0, 1).map(({ words, changes }) =>
               changes === undefined ? (
-                <span key={words}>or: {words}</span>
+                <span key={words}>or: {keepTogether(words)}</span>
               ) : (
                 <Act key={words} look="plain" onPress={() => onMend(changes, words)}>
-                  or {words.charAt(0).toLowerCase() + words.slice(1).replace(/\.$/, '')}
+                  or {keepTogether(words.charAt(0).toLowerCase() + words.slice(1).replace(/\.$/, ''))}
                 </Act>
               ),
             )}

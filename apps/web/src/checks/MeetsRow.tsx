@@ -1,6 +1,7 @@
 import type { Finding } from '@eaveline/plan';
 import { Mark } from '../parts/Mark.tsx';
 import { apart } from '../words/figure.ts';
+import { keepTogether } from '../words/keepTogether.ts';
 import styles from './MeetsRow.module.css';
 
 export interface MeetsRowProps {
@@ -22,15 +23,15 @@ export function MeetsRow({
       <button type="button" data-subject={id} aria-pressed={selected} onClick={() => onSelect(id)}>
         <span>
           <span className="out-of-sight">meets: </span>
-          {title}
+          {keepTogether(title)}
         </span>
         {unconfirmed && <span className={styles.aside}>meets, limit unconfirmed</span>}
       </button>
       <span className="num">
         {pair &&
           (sense === 'at least'
-            ? `${pair.value}, least ${pair.limit} ${unit}`
-            : `${pair.value} of ${pair.limit} ${unit}`)}
+            ? `${pair.value}, least ${pair.limit}\u00a0${unit}`
+            : `${pair.value} of ${pair.limit}\u00a0${unit}`)}
       </span>
     </li>
   );

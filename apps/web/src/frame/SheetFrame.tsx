@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { keepTogether } from '../words/keepTogether.ts';
 import type { Head } from './head.ts';
 import styles from './SheetFrame.module.css';
 import { TitleBlock, type TitleCell } from './TitleBlock.tsx';
@@ -34,8 +35,8 @@ export function SheetFrame({
       <div className={styles.inside}>
         <header className={styles.head}>
           <span className={styles.no}>{no}</span>
-          <h1>{head.sentence}</h1>
-          {head.quiet !== undefined && <p>{head.quiet}</p>}
+          <h1>{keepTogether(head.sentence)}</h1>
+          {head.quiet !== undefined && <p>{keepTogether(head.quiet)}</p>}
         </header>
         <div className={styles.body} data-stale={stale || undefined}>
           {stale && (

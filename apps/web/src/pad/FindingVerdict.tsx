@@ -2,6 +2,7 @@ import type { Finding } from '@eaveline/plan';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
 import { StateWord } from '../parts/StateWord.tsx';
 import { apart } from '../words/figure.ts';
+import { keepTogether } from '../words/keepTogether.ts';
 import styles from './FindingVerdict.module.css';
 import { seenWords } from './seenWords.ts';
 
@@ -30,12 +31,12 @@ export function FindingVerdict({ finding }: FindingVerdictProps) {
         {pair && (
           <span>
             {' '}
-            {pair.value} {unit}, {sense} {pair.limit}
+            {pair.value}&nbsp;{unit}, {sense} {pair.limit}
           </span>
         )}
       </p>
-      <p className={styles.title}>{title}</p>
-      {detail !== undefined && <p className="quiet">{detail}</p>}
+      <p className={styles.title}>{keepTogether(title)}</p>
+      {detail !== undefined && <p className="quiet">{keepTogether(detail)}</p>}
       <p className={styles.source}>
         {clause}
         {edition !== '' && finding.seen !== 'equipment sheet' && `. Edition: ${edition}`}. {seenWords(finding)}

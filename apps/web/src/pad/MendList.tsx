@@ -2,6 +2,7 @@ import type { Change, Finding, Mend } from '@eaveline/plan';
 import { Act } from '../parts/Act.tsx';
 import { countWord, sentence } from '../words/count.ts';
 import { withUnit } from '../words/figure.ts';
+import { keepTogether } from '../words/keepTogether.ts';
 import styles from './MendList.module.css';
 
 export interface MendListProps {
@@ -37,10 +38,10 @@ function MendLine({ mend: { words, value, changes }, unit, main, onMend }: MendL
   return (
     <li>
       {changes === undefined ? (
-        <span className={styles.act}>{words}</span>
+        <span className={styles.act}>{keepTogether(words)}</span>
       ) : (
         <Act look={main ? 'main' : 'edge'} onPress={() => onMend(changes, words)}>
-          {words.replace(/\.$/, '')}
+          {keepTogether(words.replace(/\.$/, ''))}
         </Act>
       )}
       {value !== undefined && <span className="num">{withUnit(value, unit)}</span>}

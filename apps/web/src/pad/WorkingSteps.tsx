@@ -14,7 +14,7 @@ export function WorkingSteps({ inputs, depth = 0 }: WorkingStepsProps) {
     <ol className={styles.steps} data-depth={depth}>
       {inputs.map((input, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: inputs of a formula keep their places, and two may bear one name
-        <WorkingStep key={i} working={input} depth={depth} number={i + 1} />
+        <WorkingStep key={i} working={input} before={inputs[i - 1]} depth={depth} number={i + 1} />
       ))}
     </ol>
   );
@@ -22,14 +22,19 @@ export function WorkingSteps({ inputs, depth = 0 }: WorkingStepsProps) {
 
 interface WorkingStepProps {
   readonly working: Working;
+  /** The line above: what it says already is not written again. */
+  readonly before: Working | undefined;
   readonly depth: number;
   readonly number: number;
 }
 
-function WorkingStep({ working, depth, number }: WorkingStepProps) {
+function WorkingStep({ working, before, depth, number }: WorkingStepProps) {
   const inputs = working.inputs ?? [];
   const [open, setOpen] = useState(false);
   const range = rangeWords(working);
+  const note = working.note === before?.note ? undefined : working.note;
+  const alike = before !== undefined && inputs.length + (before.inputs ?? []).length === 0;
+  const formula = alike && working.formula === before.formula ? undefined : working.formula;
   return (
     <li className={styles.step}>
       <span className={styles.number}>{depth === 0 ? number : ''}</span>
@@ -47,13 +52,12 @@ function WorkingStep({ working, depth, number }: WorkingStepProps) {
         {working.symbol !== undefined && <i className="symbol">{working.symbol} </i>}
         {valueWords(working)}
       </span>
-      {working.formula !== undefined && <span className={styles.how}>{working.formula}</span>}
-      {(range !== undefined || working.note !== undefined) && (
-        <span className={styles.how}>{[range, working.note].filter((words) => words !== undefined).join('. ')}</span>
+      {formula !== undefined && <span className={styles.how}>{formula}</span>}
+      {(range !== undefined || note !== undefined) && (
+        <span className={styles.how}>{[range, note].filter((words) => words !== undefined).join('. ')}</span>
       )}
-      {(open || inputs.length === 0) && working.source !== 'the job' && (
-        <span className={styles.how}>{working.source}</span>
-      )}
+      {(open || (inputs.length === 0 && !(alike && working.source === before.source))) &&
+        working.source !== 'the job' && <span className={styles.how}>{working.source}</span>}
       {open && (
         <span className={styles.inner}>
           <WorkingSteps inputs={inputs} depth={depth + 1} />
