@@ -5,12 +5,12 @@ import type { OpenJob } from '../job/jobSession.ts';
 import { clock } from '../words/clock.ts';
 import { figure } from '../words/figure.ts';
 
-/** `normals, 21 km`: every sheet says which weather its figures stand on. */
+/** `normals, 21 km off`: every sheet says which weather its figures stand on. */
 export function weatherWords({ site: { climate } }: Plan): string {
   const kind = climate.kind === 'weather file' ? 'file' : 'normals';
   return climate.distanceKm === undefined
     ? `${kind}, place not known`
-    : `${kind}, ${figure(climate.distanceKm, 0)}\u00a0km`;
+    : `${kind}, ${figure(climate.distanceKm, 0)} km off`;
 }
 
 function hour(date: Date): string {
