@@ -5,6 +5,7 @@ import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
 import { TickField } from '../parts/TickField.tsx';
 import fields from '../trunks/TrunkFields.module.css';
+import { withUnit } from '../words/figure.ts';
 import styles from './BackupSheet.module.css';
 import { LinesOnBattery } from './LinesOnBattery.tsx';
 import { MotorStarts } from './MotorStarts.tsx';
@@ -27,7 +28,7 @@ export function BackupSheet({ plan, job, selected, onSelect }: SheetProps) {
         </Part>
       )}
       {backup.night && (
-        <Part title="A night without sun" aside={`mean load ${Math.round(backup.night.loadW)} W`}>
+        <Part title="A night without sun" aside={`mean load ${withUnit(backup.night.loadW, 'W', 0)}`}>
           <NightHours
             night={backup.night}
             usableKwh={backup.usableKwh}
@@ -47,7 +48,8 @@ export function BackupSheet({ plan, job, selected, onSelect }: SheetProps) {
             <li key={id}>
               <TickField label={name} path={['choices', 'backup', 'circuits', id, 'moved']} />
               <span className="small quiet">
-                {standsOn.join(' ')}, {runW} W{moved && !fed ? ', moved and not fed' : ''}
+                {standsOn.join(' ')}, {withUnit(runW, 'W', 0)}
+                {moved && !fed ? ', moved and not fed' : ''}
                 {backup.leftDark.includes(id) ? ', stays dark' : ''}
               </span>
             </li>

@@ -15,6 +15,8 @@ export interface LinesOnBatteryProps {
 
 const LEFT = 62;
 const ROW = 46;
+/** Room that `3.66 of 5.40 kVA` takes, px. */
+const LABEL = 126;
 
 /** What runs on each kept line against what the battery gives on it, on one axis in kVA. */
 export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: LinesOnBatteryProps) {
@@ -34,6 +36,9 @@ export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: Lines
         {byLine.map(({ line, runningVA, ratedVA, limitVA }, i) => {
           const over = runningVA > limitVA;
           const y = i * ROW;
+          // beside the bar, or in it where the limit stands too near
+          const bar = x(runningVA) - LEFT;
+          const inBar = !over && bar > LABEL && x(limitVA) - x(runningVA) < LABEL;
           return (
             <Thing
               key={line}
@@ -68,7 +73,12 @@ export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: Lines
               />
               <path className="pen70 in-fails" d={`M${x(limitVA)} ${y + 6}v34`} />
               {ratedVA > limitVA && <path className="pen25 dotted-line" d={`M${x(ratedVA)} ${y + 6}v34`} />}
-              <text className={`bold halo ${over ? 'fa' : ''}`} x={Math.min(x(runningVA) + 8, width - 120)} y={y + 28}>
+              <text
+                className={`bold ${inBar ? '' : 'halo'} ${over ? 'fa' : ''}`}
+                x={inBar ? x(runningVA) - 6 : Math.min(x(runningVA) + 8, width - 120)}
+                y={y + 28}
+                textAnchor={inBar ? 'end' : 'start'}
+              >
                 {figure(runningVA / 1000, 2)} of {figure(limitVA / 1000, 2)} kVA
               </text>
               <rect className="ring" x="0" y={y} width={width} height={ROW - 2} />
@@ -79,7 +89,7 @@ export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: Lines
         {Array.from({ length: Math.round(to / step) + 1 }, (_, i) => i * step).map((tick, i, ticks) => (
           <g key={tick}>
             <path className="pen25" d={`M${x(tick * 1000)} ${foot}v5`} />
-            <text x={x(tick * 1000)} y={foot + 19} textAnchor={i === ticks.length - 1 ? 'end' : 'middle'}>
+            <text x={x(tick * 1000)} y={foot + 19} textAnchor="middle">
               {figure(tick, step < 1 ? 1 : 0)}
               {i === ticks.length - 1 ? ' kVA' : ''}
             </text>

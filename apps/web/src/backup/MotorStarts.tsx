@@ -3,7 +3,8 @@ import { Mark } from '../parts/Mark.tsx';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
 import table from '../parts/Table.module.css';
 import { useNarrow } from '../parts/useNarrow.ts';
-import { figure } from '../words/figure.ts';
+import { figure, percent } from '../words/figure.ts';
+import styles from './MotorStarts.module.css';
 
 export interface MotorStartsProps {
   readonly starts: readonly MotorStart[];
@@ -26,9 +27,9 @@ const SAYS: Readonly<
 export function MotorStarts({ starts, findings, selected, onSelect }: MotorStartsProps) {
   const narrow = useNarrow();
   return (
-    <table className={`${table.table} ${table.middle}`}>
+    <table className={`${table.table} ${table.middle} ${styles.starts}`}>
       <tbody>
-        {starts.map(({ circuitId, name, lines, startVA, withRestVA, availableVA, verdict }) => {
+        {starts.map(({ circuitId, name, lines, startVA, withRestVA, availableVA, k, verdict }) => {
           const id = `start:${circuitId}`;
           // the rule has the last word: it judges the sum, the stage weighs the motor alone
           const finding = findings.find(({ rule, about }) => rule === 'backup-start' && about.id === circuitId);
@@ -44,7 +45,8 @@ export function MotorStarts({ starts, findings, selected, onSelect }: MotorStart
                 <br />
                 <span className="small quiet">
                   {lines.join(' ')}
-                  {startVA !== undefined && `, its start alone ${figure(startVA / 1000, 2)} kVA`}
+                  {startVA !== undefined && `, asks ${figure(startVA / 1000, 2)}\u00a0kVA alone`}
+                  {k !== undefined && k < 1 && `, finds ${percent(k)} of it`}
                 </span>
               </th>
               <td>

@@ -45,11 +45,11 @@ export function NightHours({ night, usableKwh, reserve, selected, onSelect }: Ni
           )}
           <path className="pen70" d={`M${LEFT} ${y(usableKwh)}L${x(night.fullH)} ${y(0)}`} />
           <path className="pen25 hidden-line" d={`M${LEFT} ${y(usableKwh * reserve)}L${x(night.reserveH)} ${y(0)}`} />
-          <text className="bold halo" x={x(night.fullH / 2) + 12} y={y(usableKwh / 2)}>
+          <text className="bold halo over-tint" x={x(night.fullH / 2) + 12} y={y(usableKwh / 2)}>
             from full, {figure(night.fullH, 1)} h
           </text>
-          <text className="halo" x={x(night.reserveH) + 10} y={y(0) - 8}>
-            from the reserve of {percent(reserve)}, {figure(night.reserveH, 1)} h
+          <text className="halo over-tint" x={x(night.reserveH) + 10} y={y(0) - 8}>
+            {width < 500 ? 'from reserve' : `from the reserve of ${percent(reserve)}`}, {figure(night.reserveH, 1)} h
           </text>
           <text x={LEFT - 8} y={TOP + 5} textAnchor="end">
             {figure(usableKwh, 1)}

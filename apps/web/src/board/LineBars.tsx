@@ -98,7 +98,7 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
             />
             <path className="pen70 in-fails" d={`M${x(judged.limit)} ${barsY + 4}v32`} />
             <text
-              className={`bold ${fails ? 'fa' : ''} halo`}
+              className={`bold ${fails ? 'fa' : ''} ${besideX < compared ? '' : 'halo'}`}
               x={besideX}
               textAnchor={besideX < compared ? 'end' : 'start'}
               y={barsY + 25}

@@ -67,7 +67,7 @@ export function SourceCircuits({ circuits, job, findings, selected, onSelect }: 
                 <td className={table.spare}>
                   {named(circuit.cableSheetId)}
                   <br />
-                  {figure(circuit.lengthM, 1)} m
+                  {figure(circuit.lengthM, 1)}&nbsp;m
                 </td>
                 <td className={`num ${table.spare}`}>
                   {circuit.loop === undefined

@@ -20,6 +20,6 @@ export const boardView: SheetView = {
     ...workingSubjects('board', plan.board.workings),
   ],
   leavesOut: ({ board }) => board.leavesOut,
-  shows: 'source circuits, bars',
+  shows: 'circuits, bars',
   Body: BoardSheet,
 };
