@@ -148,6 +148,22 @@ test('a signature that a later one sets aside no longer counts', () => {
   expect(checksStage.view(job).signed).toEqual(['withdrawn']);
 });
 
+/** Factor to the unit in the numerator, for a figure said in thousands or hundredths. */
+const IN_UNIT: Readonly<Record<string, number>> = { kVA: 1000, kA: 1000, '%': 0.01 };
+const plain = (value: number, unit = '') => value * (IN_UNIT[unit] ?? 1);
+
+test.each(all)('$job.id: a figure that is judged, or its limit, shows how it came about', ({ checks }) => {
+  for (const { id, rule, value, limit, unit, working } of checks.findings) {
+    if (value === undefined || limit === undefined) continue;
+    expect(working, id).toBeDefined();
+    // a motor's start is judged in VA and worked out as the share of its starting current that is left
+    if (rule === 'backup-start') continue;
+    const shown = plain(Number(working?.value), working?.unit);
+    const off = Math.min(...[value, limit].map((one) => Math.abs(plain(one, unit) - shown)));
+    expect(off, id).toBeLessThan(1e-6);
+  }
+});
+
 test('cold voltage waits for the survey’s record low: no typical year stands in', () => {
   const without = checksOf(changed(kestrelRise, (draft) => delete draft.facts.site.recordLowC));
   const cold = without.findings.filter(({ rule }) => rule === 'cold-voltage');

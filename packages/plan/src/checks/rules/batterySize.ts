@@ -1,3 +1,4 @@
+import { given, worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
 import { placedBatteries } from '../placedBatteries.ts';
 import { type Judged, rule } from '../rule.ts';
@@ -24,6 +25,23 @@ export const batterySize = rule({
           limit: most,
           unit: 'kWh',
           sense: 'at most',
+          working: worked(
+            `Energy of the batteries, ${where}`,
+            value,
+            'kWh',
+            'sum of what is usable',
+            'equipment sheets',
+            here.map(({ id, name, sheet }) =>
+              given(
+                name,
+                sheet.usableKwh,
+                'kWh',
+                `choices.equipment.${context.choices.batteries[id]?.sheet}.usableKwh`,
+                'equipment sheet',
+              ),
+            ),
+            { decimals: 1 },
+          ),
           ...(limit.note === undefined ? {} : { detail: limit.note }),
           mends: [{ words: 'Spread the batteries over two places, or take one out.' }],
         },

@@ -1,6 +1,7 @@
 import type { Rail } from '../../array/types.ts';
 import { sheetOf } from '../../equipment.ts';
 import type { Change } from '../../finding.ts';
+import { worked } from '../../working.ts';
 import { plural } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { failingOrNearest } from '../failingOrNearest.ts';
@@ -41,6 +42,18 @@ function judgeRail(rail: Rail, rails: readonly Rail[]): Judged {
     unit: 'mm',
     sense: above ? 'at most' : 'at least',
     state: rail.inZone ? 'meets' : 'fails',
+    working: worked(
+      `${rail.name}, from the lower edge of the row`,
+      at,
+      'mm',
+      'as the row puts it, else the middle of the zone',
+      'the drawing',
+      [
+        worked('zone begins', low, 'mm', 'share of the long side', 'equipment sheet', [], { decimals: 0 }),
+        worked('zone ends', high, 'mm', 'share of the long side', 'equipment sheet', [], { decimals: 0 }),
+      ],
+      { at: `choices.rows.${rail.rowId}.railsMm`, decimals: 0 },
+    ),
     mends: [middleOfZones(rails, rail)],
   };
 }

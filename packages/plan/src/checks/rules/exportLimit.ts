@@ -1,5 +1,5 @@
 import { linesOf } from '../../supply.ts';
-import { given } from '../../working.ts';
+import { given, worked } from '../../working.ts';
 import { abouts, withArticle } from '../abouts.ts';
 import { type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
@@ -72,7 +72,28 @@ export const exportLimit = rule({
         unit: 'kVA',
         sense: 'at most',
         seen: 'network letter',
-        working: given('Export limit', limitVA, 'VA', at, 'network letter'),
+        working: worked(
+          `What can go out${where}`,
+          value / 1000,
+          'kVA',
+          setVA === undefined
+            ? 'ratings of the units, the house taking nothing'
+            : 'the lesser of the ratings and what is set',
+          'equipment sheets and the job',
+          [
+            worked(
+              'ratings of the units',
+              fullVA,
+              'VA',
+              id === 'export-line' ? 'the fullest line' : 'all lines',
+              'equipment sheets',
+              [],
+            ),
+            ...(setVA === undefined ? [] : [given('limit set', setVA, 'VA', 'choices.exportLimitSetVA')]),
+            given('limit of the network', limitVA, 'VA', at, 'network letter'),
+          ],
+          { decimals: 2 },
+        ),
         mends: setCounts
           ? [
               {

@@ -1,3 +1,5 @@
+import { sheetOf } from '../../equipment.ts';
+import { given, worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
 import { rule } from '../rule.ts';
 
@@ -7,7 +9,7 @@ export const freeWays = rule({
   sheet: '05',
   stops: true,
   question: 'Is there room for every breaker?',
-  judge({ board, pack }) {
+  judge({ board, choices, pack }) {
     if (board.waysNeeded === 0) return [];
     const about = { ...abouts.board(board.name), id: 'ways' };
     if (board.waysFree === undefined) {
@@ -20,6 +22,10 @@ export const freeWays = rule({
         },
       ];
     }
+    const landing = board.circuits.filter(({ kind, of }) => {
+      const source = kind === 'trunk' ? choices.trunks[of] : choices.batteries[of];
+      return source?.landsOn !== 'changeover';
+    });
     return [
       {
         about,
@@ -28,6 +34,26 @@ export const freeWays = rule({
         limit: board.waysFree,
         unit: 'ways',
         sense: 'at most',
+        working: worked(
+          'Ways taken',
+          board.waysNeeded,
+          'ways',
+          'poles of the breakers that land in this board',
+          'equipment sheets',
+          [
+            ...landing.map(({ name, breakerSheetId }) =>
+              given(
+                name,
+                sheetOf(choices.equipment, breakerSheetId, 'breaker').poles,
+                'poles',
+                `choices.equipment.${breakerSheetId}.poles`,
+                'equipment sheet',
+              ),
+            ),
+            given('ways free', board.waysFree, 'ways', 'facts.board.freeWays'),
+          ],
+          { decimals: 0 },
+        ),
         // a breaker without a place is no matter of practice
         seen: 'job',
         mends: [{ words: 'Fit a sub-board for the sources.' }],

@@ -1,4 +1,5 @@
-import { given } from '../../working.ts';
+import { linesOf } from '../../supply.ts';
+import { given, worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
 import { rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
@@ -9,7 +10,7 @@ export const networkApproval = rule({
   sheet: '07',
   stops: true,
   question: 'Is the network’s answer here, for as much as is fitted?',
-  judge({ facts: { network }, board, pack }, limit) {
+  judge({ facts: { network, supply }, board, pack }, limit) {
     const about = abouts.network('letter', 'The network’s letter');
     const name = network.name ?? `the ${pack.words.network}`;
     const needs = (['approvalNumber', 'approvalDate'] as const)
@@ -47,7 +48,20 @@ export const networkApproval = rule({
         unit: 'kVA',
         sense: 'at most',
         seen: 'network letter',
-        working: given('Approved', network.approvedVA, 'VA', 'facts.network.approvedVA', 'network letter'),
+        working: worked(
+          'Fitted',
+          fitted,
+          'kVA',
+          'sum of the lines, solar and battery at their ratings',
+          'equipment sheets',
+          [
+            ...linesOf(supply.system).map((line) =>
+              worked(line, board.lineVA[line], 'VA', 'sum of the ratings on it', 'equipment sheets', []),
+            ),
+            given('approved', network.approvedVA, 'VA', 'facts.network.approvedVA', 'network letter'),
+          ],
+          { decimals: 2 },
+        ),
         mends: [{ words: `Apply to ${name} again for what is fitted.` }],
       },
     ];

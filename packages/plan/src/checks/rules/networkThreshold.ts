@@ -1,5 +1,7 @@
 import type { Finding } from '../../finding.ts';
 import { linesOf } from '../../supply.ts';
+import type { Line } from '../../trunks/types.ts';
+import { worked } from '../../working.ts';
 import { abouts, plural, withArticle } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
@@ -23,17 +25,19 @@ export const networkThreshold = rule({
     const lines = linesOf(facts.supply.system);
     const { unit } = limit.value;
     const most = lines.length === 3 ? limit.value.threePhase : limit.value.onePhase;
-    const figure = (of: { lineA: Readonly<Record<string, number>>; lineVA: Readonly<Record<string, number>> }) =>
-      Math.max(...lines.map((line) => (unit === 'A' ? of.lineA : of.lineVA)[line] ?? 0));
+    const each = (of: Record<'lineA' | 'lineVA', Readonly<Record<Line, number>>>) => (line: Line) =>
+      (unit === 'A' ? of.lineA : of.lineVA)[line];
     const cases = [
-      { id: 'solar', words: 'Solar alone', value: figure(trunks) },
+      { id: 'solar', words: 'Solar alone', ofLine: each(trunks) },
       ...(Object.keys(choices.batteries).length > 0
-        ? [{ id: 'with-battery', words: 'Solar and battery', value: figure(board) }]
+        ? [{ id: 'with-battery', words: 'Solar and battery', ofLine: each(board) }]
         : []),
-    ].filter((each) => each.value > 0);
+    ]
+      .map((one) => ({ ...one, value: Math.max(...lines.map(one.ofLine)) }))
+      .filter(({ value }) => value > 0);
     const unitA = Math.max(0, ...trunks.trunks.map((trunk) => trunk.unitA));
 
-    return cases.map(({ id, words, value }): Judged => {
+    return cases.map(({ id, words, value, ofLine }): Judged => {
       const scale = unit === 'VA' ? 1000 : 1;
       const shown = showWithin(value / scale, most / scale, 'at most', 1);
       const unitWord = unit === 'VA' ? 'kVA' : 'A';
@@ -43,6 +47,19 @@ export const networkThreshold = rule({
         about: abouts.network(id, words),
         title: `${words}: ${shown.value} ${unitWord} on ${withArticle(pack.words.line)}. ${shown.limit} ${unitWord} is the edge: ${above ? limit.value.above : limit.value.below}.`,
         ...(limit.note === undefined ? {} : { detail: limit.note }),
+        working: worked(
+          `${words}, the fullest line`,
+          value / scale,
+          unitWord,
+          'the greatest of the lines, everything at its rating',
+          'Kirchhoff’s laws',
+          lines.map((line) =>
+            worked(line, ofLine(line) / scale, unitWord, 'sum of the ratings on it', 'equipment sheets', [], {
+              decimals: 1,
+            }),
+          ),
+          { decimals: 1 },
+        ),
         // the edge is no limit once the network has answered for what is fitted
         ...(above && state === 'meets'
           ? { state }

@@ -1,4 +1,5 @@
 import { sheetOf } from '../../equipment.ts';
+import { given, worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
 import { rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
@@ -26,6 +27,18 @@ export const proudOfRoof = rule({
         limit: limit.value,
         unit: 'mm',
         sense: 'at most',
+        working: worked(
+          'Glass above the roof',
+          value,
+          'mm',
+          'gap under the frame + frame',
+          'geometry',
+          [
+            given('gap under the frame', gapUnderMm, 'mm', 'choices.mounting.gapUnderMm'),
+            worked('frame', frameMm, 'mm', 'the thickest of the modules', 'equipment sheets', []),
+          ],
+          { decimals: 0 },
+        ),
         mends: [
           {
             words: `Choose ${fits} mm under the frame.`,

@@ -1,3 +1,4 @@
+import { worked } from '../../working.ts';
 import { failingOrNearest } from '../failingOrNearest.ts';
 import { type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
@@ -31,6 +32,15 @@ export const railOverhang = rule({
             limit: most,
             unit: 'mm',
             sense: 'at most',
+            working: worked(
+              `${rail.name}, ${end} end past its last foot`,
+              value,
+              'mm',
+              'end of the rail − last foot',
+              'the drawing',
+              [worked('span beside it', 1000 * spanM, 'mm', 'foot to foot', 'the drawing', [], { decimals: 0 })],
+              { decimals: 0 },
+            ),
             mends: [{ words: 'Put the end foot on the next rafter outward, or add a foot.' }],
           };
         });

@@ -1,4 +1,5 @@
 import { insideByM, leftOf } from '../../roof/clipConvex.ts';
+import { worked } from '../../working.ts';
 import { rule } from '../rule.ts';
 import { against } from '../units.ts';
 
@@ -27,6 +28,27 @@ export const roofPath = rule({
         {
           about: { kind: 'plane' as const, id: plane.id, name: `${plane.name} plane` },
           ...measured,
+          working: worked(
+            `${plane.name}, the wider strip beside the array`,
+            measured.value,
+            'mm',
+            'the greater of the two',
+            'geometry',
+            stripsM.map((stripM, k) =>
+              worked(
+                `strip ${k + 1}`,
+                1000 * stripM,
+                'mm',
+                'edge of the plane to the nearest frame',
+                'the drawing',
+                [],
+                {
+                  decimals: 0,
+                },
+              ),
+            ),
+            { decimals: 0 },
+          ),
           title: `${plane.name}: the wider strip beside the array is ${shown.value}. A path is ${shown.limit}.`,
           mends: [{ words: 'Move the rows to one side, or take a column out. The official may waive it.' }],
         },
