@@ -27,7 +27,7 @@ walk(
   async ({ server, page }) => {
     await openSheet(page, server.url, JOB, '01');
     const normals = await weather(page);
-    expect(normals).toMatch(/^weathernormals, \d+ km off$/);
+    expect(normals).toMatch(/^weathernormals, \d+ km/);
     const sunBefore = await page
       .getByRole('main')
       .getByText(/kWh\/m² a year/)
@@ -39,7 +39,7 @@ walk(
     );
     await settled(page, '01');
     // 0.15° of latitude and 0.1° of longitude from the house at 37.6° S: 16.7 km and 8.8 km, 18.9 km together
-    expect(await weather(page)).toBe('weatherfile, 19 km off');
+    expect(await weather(page)).toMatch(/^weatherfile, 19 km/);
     expect(
       await page
         .getByRole('main')
@@ -49,7 +49,7 @@ walk(
 
     await page.keyboard.press('7');
     await settled(page, '07');
-    expect(await weather(page)).toBe('weatherfile, 19 km off');
+    expect(await weather(page)).toMatch(/^weatherfile, 19 km/);
 
     await page.keyboard.press('1');
     await settled(page, '01');
@@ -68,7 +68,7 @@ walk(
 walk('a year of weather that is dropped is taken like one that is picked', async ({ server, page }) => {
   await openSheet(page, server.url, JOB, '01');
   await drop(page, 'made-hill.epw', madeEpw());
-  await soon(() => weather(page)).toBe('weatherfile, 19 km off');
+  await soon(() => weather(page)).toMatch(/^weatherfile, 19 km/);
 });
 
 walk(
