@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import type { Job } from '@eaveline/job';
 import { workOut } from '@eaveline/plan';
@@ -11,6 +12,7 @@ import { registerPlan } from './commands/plan.ts';
 import { registerRead } from './commands/read.ts';
 import { registerSchema } from './commands/schema.ts';
 import { registerServe, type ServeParts } from './commands/serve.ts';
+import { endWithReader } from './endWithReader.ts';
 import { loadFonts } from './fonts.ts';
 import { processIo } from './io.ts';
 import { type Register, runCommandLine } from './program.ts';
@@ -42,5 +44,6 @@ const commands: readonly Register[] = [
 
 /** Runs one command line against the real world; the exit code is set, never forced, so that output is flushed. */
 export async function main(argv: readonly string[]): Promise<void> {
+  endWithReader(process.stdout);
   await runCommandLine(argv, commands, processIo());
 }
