@@ -1,6 +1,6 @@
 import type { Finding } from '@eaveline/plan';
 import { gap, headline, type Part, paragraph, type Sheet, table } from '../page/index.ts';
-import { against, counted } from './figures.ts';
+import { against, civilDay, counted } from './figures.ts';
 import type { Pack } from './packContext.ts';
 import { headed, pagesOf } from './pagesOf.ts';
 
@@ -14,6 +14,7 @@ export function findingPages(pack: Pack): Sheet[] {
     ...findingParts(pack),
     ...missingParts(pack),
     ...unconfirmedParts(pack),
+    ...confirmedParts(pack),
     headed('Editions', editions(pack)),
     ...meetsParts(pack),
   ]);
@@ -104,6 +105,25 @@ function unconfirmedParts({ plan }: Pack): Part[] {
     })),
   });
   return [headed('Limits from memory, unconfirmed: read them before you rely on them', part), gap(3)];
+}
+
+/** Limits from memory that a licensed person has read and put a name to. */
+function confirmedParts({ job }: Pack): Part[] {
+  const words = Object.values(job.choices.confirmations);
+  if (words.length === 0) return [];
+  const part = table({
+    label: 'limits confirmed',
+    columns: [
+      { head: 'rule', share: 2.2, weight: 700, face: 'close' },
+      { head: 'edition', share: 3 },
+      { head: 'confirmed by', share: 4 },
+      { head: 'on', share: 2.2 },
+    ],
+    rows: words.map(({ rule, edition, by, licence, on }) => ({
+      cells: [inWords(rule), edition, licence === undefined ? by : `${by}, licence ${licence}`, civilDay(on)],
+    })),
+  });
+  return [headed('Limits confirmed, each for its edition', part), gap(3)];
 }
 
 /** A rule's name without its hyphens. */

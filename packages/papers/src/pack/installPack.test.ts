@@ -167,6 +167,18 @@ test('limits from memory are listed with clause and edition and a line to confir
   }
 });
 
+test('a limit that was confirmed stands with who read it, and when', () => {
+  const job = structuredClone(quaysideTerrace);
+  job.choices.confirmations = {
+    one: { rule: 'cable-capacity', edition: '2018 with A4:2026', by: 'Nia Ward', licence: 'E-1', on: '2026-05-02' },
+  };
+  const plan = workOut(job);
+  const sheets = packSheets({ job, plan, drawnAt, version: '0.0.0' });
+  const said = saidOn({ job, plan, sheets, drawings: drawingsOf(sheets) }, /^08$/);
+  expect(plan.checks.unconfirmed.map(({ rule }) => rule)).not.toContain('cable-capacity');
+  expect(said).toMatch(/cable capacity 2018 with A4:2026 Nia Ward, licence E-1 2 May 2026/);
+});
+
 test('weather and its distance are on the cover; what each stage leaves out is on the last pages', () => {
   for (const one of laid.values()) {
     const cover = saidOn(one, /^00$/);
