@@ -4,7 +4,7 @@ import { Drawing } from '../drawing/Drawing.tsx';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
-import { roundStep } from '../parts/gaugeScale.ts';
+import { roundStep, stepDecimals } from '../parts/gaugeScale.ts';
 import { figure } from '../words/figure.ts';
 
 export interface LinesOnBatteryProps {
@@ -90,7 +90,7 @@ export function LinesOnBattery({ backup: { byLine }, selected, onSelect }: Lines
           <g key={tick}>
             <path className="pen25" d={`M${x(tick * 1000)} ${foot}v5`} />
             <text x={x(tick * 1000)} y={foot + 19} textAnchor="middle">
-              {figure(tick, step < 1 ? 1 : 0)}
+              {figure(tick, stepDecimals(step))}
               {i === ticks.length - 1 ? ' kVA' : ''}
             </text>
           </g>

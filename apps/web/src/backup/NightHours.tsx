@@ -2,7 +2,7 @@ import type { BackupPlan } from '@eaveline/plan';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
-import { roundStep } from '../parts/gaugeScale.ts';
+import { roundStep, stepDecimals } from '../parts/gaugeScale.ts';
 import { figure, percent } from '../words/figure.ts';
 
 export interface NightHoursProps {
@@ -62,7 +62,7 @@ export function NightHours({ night, usableKwh, reserve, selected, onSelect }: Ni
             <g key={tick}>
               <path className="pen25" d={`M${x(tick)} ${TOP + HIGH}v5`} />
               <text x={x(tick)} y={TOP + HIGH + 20} textAnchor="middle">
-                {figure(tick, step < 1 ? 1 : 0)}
+                {figure(tick, stepDecimals(step))}
                 {i === ticks.length - 1 ? ' h' : ''}
               </text>
             </g>

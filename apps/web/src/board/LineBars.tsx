@@ -5,7 +5,7 @@ import { Hatch } from '../drawing/Hatch.tsx';
 import { wireToken } from '../drawing/linesOfModules.ts';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
-import { roundStep } from '../parts/gaugeScale.ts';
+import { roundStep, stepDecimals } from '../parts/gaugeScale.ts';
 import { figure } from '../words/figure.ts';
 
 export interface LineBarsProps {
@@ -113,7 +113,7 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
           <g key={tick}>
             <path className="pen25" d={`M${x(tick)} ${height - 22}v5`} />
             <text x={x(tick)} y={height - 4} textAnchor="middle">
-              {figure(tick, 0)}
+              {figure(tick, stepDecimals(step))}
               {i === ticks.length - 1 ? ' A' : ''}
             </text>
           </g>

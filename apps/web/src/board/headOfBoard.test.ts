@@ -20,3 +20,20 @@ test('what the board takes in, line by line, and whether there are ways for it',
     quiet: 'Sources by line: L1 41.7 A and L2 15.7 A. Three ways needed, 8 free.',
   });
 });
+
+test('a source behind a changeover is in the whole and not in what the board takes', () => {
+  // two trunks of 11.25 A land on the panel, two batteries of 25 A behind the changeover: 22.5 of 72.5 A
+  const lineA = { L1: 72.5, L2: 72.5, L3: 0 };
+  const plan = {
+    board: {
+      name: 'service panel',
+      circuits: [{}, {}, {}, {}],
+      lineA,
+      waysNeeded: 4,
+      waysFree: 4,
+      bus: { sourceA: 22.5 },
+    },
+    trunks: { lineA },
+  } as unknown as Plan;
+  expect(headOfBoard(plan).sentence).toBe('Four circuits bring 72.5 A, 22.5 A of it to the service panel.');
+});

@@ -13,12 +13,15 @@ export function headOfBoard({ board, trunks }: Pick<Plan, 'board' | 'trunks'>): 
     waysFree === undefined
       ? `${counted(waysNeeded, 'way')} needed; free ways are not counted`
       : `${sentence(counted(waysNeeded, 'way'))} needed, ${waysFree} free`;
+  const bring = `${sentence(counted(circuits.length, 'circuit'))} ${circuits.length === 1 ? 'brings' : 'bring'}`;
+  // some sources may land behind a changeover: what the board itself takes is then a part of the whole
+  const wholeA = Math.max(...Object.values(lineA));
+  const here = `${figure(bus.sourceA, 1)} A`;
   return {
     sentence:
-      `${sentence(counted(circuits.length, 'circuit'))} bring ${figure(bus.sourceA, 1)} A to the ${board.name}.`.replace(
-        'One circuit bring ',
-        'One circuit brings ',
-      ),
+      wholeA - bus.sourceA > 0.05
+        ? `${bring} ${figure(wholeA, 1)} A, ${here} of it to the ${board.name}.`
+        : `${bring} ${here} to the ${board.name}.`,
     quiet: `Sources by line: ${listed(each)}. ${sentence(ways)}.`,
   };
 }

@@ -1,11 +1,11 @@
 import type { SheetView } from '../desk/sheetView.ts';
-import { sentence } from '../words/count.ts';
+import { ruleWords } from '../words/ruleWords.ts';
 import { ChecksSheet } from './ChecksSheet.tsx';
 import { headOfChecks } from './headOfChecks.ts';
 
 /** `Roof path: not judged here.`: a rule is named in words, as everywhere on the sheets. */
 function inWords(line: string): string {
-  return sentence(line.replace(/^[a-z]+(?:-[a-z]+)+(?=:)/, (rule) => rule.replaceAll('-', ' ')));
+  return line.replace(/^[a-z]+(?:-[a-z]+)*(?=: not judged)/, ruleWords);
 }
 
 /** Sheet 08. Its subjects are the findings themselves. */

@@ -2,18 +2,18 @@ import type { Job } from '@eaveline/job';
 import type { Finding, Plan, SheetNo } from '@eaveline/plan';
 import { SHEETS } from '../frame/sheetNames.ts';
 import { type PlacedSubject, paged, type Subject } from '../pad/subject.ts';
-import { sentence } from '../words/count.ts';
+import { ruleWords } from '../words/ruleWords.ts';
 import type { SheetView } from './sheetView.ts';
 
 /** `Trunk rise, Trunk A`: short enough for the box of a pad. */
-function ruleWords({ rule, about }: Finding): string {
-  return `${sentence(rule.replace(/-/g, ' '))}, ${about.name}`;
+function findingName({ rule, about }: Finding): string {
+  return `${ruleWords(rule)}, ${about.name}`;
 }
 
 /** Findings a sheet shows beside its things, as subjects. */
 function findingSubjects(plan: Plan, no: SheetNo): Subject[] {
   const shown = no === '08' ? plan.checks.findings : plan.checks.findings.filter(({ sheet }) => sheet === no);
-  return shown.map((finding) => ({ id: finding.id, name: ruleWords(finding), finding }));
+  return shown.map((finding) => ({ id: finding.id, name: findingName(finding), finding }));
 }
 
 /** Everything that can be selected on any sheet, in the order of the sheets. */

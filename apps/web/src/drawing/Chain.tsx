@@ -51,7 +51,7 @@ export function Chain({ points, words, off, close = false }: ChainProps) {
         if (from === undefined || to === undefined) return null;
         const room = Math.hypot(to[0] - from[0], to[1] - from[1]);
         const narrow = close || text.length * GAP_FOR_LETTER * 1.25 > room;
-        if (text.length * GAP_FOR_LETTER * 0.8 > room + 4) return null; // no room: the row's own drawing has it
+        if (text.length * GAP_FOR_LETTER * 0.86 > room) return null; // no room: the row's own drawing has it
         const [x, y] = plus([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], up, 4);
         return (
           <text

@@ -1,11 +1,13 @@
 import type { Change } from '@eaveline/plan';
 import { Act } from '../parts/Act.tsx';
 import { Ledger } from '../parts/Ledger.tsx';
+import { SymbolOf } from '../parts/SymbolOf.tsx';
 import { copyText, rangeWords, valueWords } from './copyText.ts';
 import { FindingVerdict } from './FindingVerdict.tsx';
 import { workingOf } from './goesOnTo.ts';
 import { MendList } from './MendList.tsx';
 import styles from './Pad.module.css';
+import { sourceWords } from './sourceWords.ts';
 import type { PlacedSubject } from './subject.ts';
 import { WorkingSteps } from './WorkingSteps.tsx';
 
@@ -49,7 +51,9 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
             {working.formula !== undefined && (
               <p className={styles.formula}>
                 {working.symbol !== undefined && !working.formula.startsWith(working.symbol) && (
-                  <i className="symbol">{working.symbol}: </i>
+                  <>
+                    <SymbolOf symbol={working.symbol} />:{' '}
+                  </>
                 )}
                 {working.formula}
               </p>
@@ -60,7 +64,7 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
             </p>
             {rangeWords(working) !== undefined && <p className={styles.source}>Range {rangeWords(working)}.</p>}
             {working.note !== undefined && <p className={styles.source}>{working.note}</p>}
-            <p className={styles.source}>Source: {working.source}</p>
+            <p className={styles.source}>Source: {sourceWords(working.source)}</p>
           </>
         )}
         {subject?.words?.map((line) => (

@@ -1,6 +1,8 @@
 import type { Working } from '@eaveline/plan';
 import { useState } from 'react';
+import { SymbolOf } from '../parts/SymbolOf.tsx';
 import { rangeWords, valueWords } from './copyText.ts';
+import { sourceWords } from './sourceWords.ts';
 import styles from './WorkingSteps.module.css';
 
 export interface WorkingStepsProps {
@@ -49,7 +51,11 @@ function WorkingStep({ working, before, depth, number }: WorkingStepProps) {
         <span className={styles.name}>{working.name}</span>
       )}
       <span className={styles.value}>
-        {working.symbol !== undefined && <i className="symbol">{working.symbol} </i>}
+        {working.symbol !== undefined && (
+          <>
+            <SymbolOf symbol={working.symbol} />{' '}
+          </>
+        )}
         {valueWords(working)}
       </span>
       {formula !== undefined && <span className={styles.how}>{formula}</span>}
@@ -57,7 +63,7 @@ function WorkingStep({ working, before, depth, number }: WorkingStepProps) {
         <span className={styles.how}>{[range, note].filter((words) => words !== undefined).join('. ')}</span>
       )}
       {(open || (inputs.length === 0 && !(alike && working.source === before.source))) &&
-        working.source !== 'the job' && <span className={styles.how}>{working.source}</span>}
+        working.source !== 'the job' && <span className={styles.how}>{sourceWords(working.source)}</span>}
       {open && (
         <span className={styles.inner}>
           <WorkingSteps inputs={inputs} depth={depth + 1} />

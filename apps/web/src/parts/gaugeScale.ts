@@ -12,6 +12,11 @@ export function roundStep(least: number): number {
   return step * power;
 }
 
+/** Decimals that show every mark of a step as it is: 2.5 needs one, 0.25 two. Rounded, 2.5 would be lettered 3. */
+export function stepDecimals(step: number): number {
+  return String(Number(step.toPrecision(12))).split('.')[1]?.length ?? 0;
+}
+
 /**
  * A scale that holds all the values with some room beyond the outermost.
  * It begins at nought where nought is near.

@@ -29,6 +29,7 @@ export function ObstructionOnRoof({ obstruction, plane, view, label }: Obstructi
   });
   const [x, y] = view.inPlane(plane, centre);
   const { knee, text, anchor, words, box } = label;
+  const lettered = words.length * 5.3;
   return (
     <g>
       {clearM > 0 && (
@@ -49,7 +50,13 @@ export function ObstructionOnRoof({ obstruction, plane, view, label }: Obstructi
       />
       <path className="pen25" d={`M${x} ${y}L${knee[0]} ${knee[1]}h${anchor === 'start' ? 8 : -8}`} />
       <circle className="on-ink" cx={x} cy={y} r="1.4" />
-      <rect className="on-film" x={box.x - 2} y={box.y} width={box.width + 4} height={box.height} />
+      <rect
+        className="on-film"
+        x={anchor === 'start' ? text[0] - 2 : text[0] - lettered - 2}
+        y={box.y}
+        width={lettered + 4}
+        height={box.height}
+      />
       <text className="close halo" x={text[0]} y={text[1]} textAnchor={anchor}>
         {words}
       </text>

@@ -1,7 +1,7 @@
 import { Drawing } from '../drawing/Drawing.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
-import { roundStep } from '../parts/gaugeScale.ts';
+import { roundStep, stepDecimals } from '../parts/gaugeScale.ts';
 import { MONTHS } from '../words/clock.ts';
 import { figure } from '../words/figure.ts';
 
@@ -49,7 +49,7 @@ export function MonthBars({ id, values, second, selected, onSelect }: MonthBarsP
             <g key={tick}>
               <path className="pen25" d={`M${LEFT - 5} ${y(tick)}H${LEFT}`} />
               <text x={LEFT - 9} y={y(tick) + 4.5} textAnchor="end">
-                {figure(tick, Number.isInteger(step) ? 0 : 1)}
+                {figure(tick, stepDecimals(step))}
               </text>
             </g>
           ))}

@@ -23,7 +23,7 @@ export function TrunkFields({ trunk, job }: TrunkFieldsProps) {
     .filter(([, sheet]) => sheet.kind === 'cable')
     .map(([value, { name }]) => {
       const totalV = rise.get(value);
-      return { value, words: totalV === undefined ? name : `${name}: rises ${figure(totalV, 2)} V` };
+      return { value, words: totalV === undefined ? name : `${name}: ${figure(totalV, 2)} V` };
     });
   const breakers = sheets
     .filter(([, sheet]) => sheet.kind === 'breaker')

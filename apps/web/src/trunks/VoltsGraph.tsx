@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { type Px, pathOf } from '../drawing/point.ts';
-import { roundStep } from '../parts/gaugeScale.ts';
+import { roundStep, stepDecimals } from '../parts/gaugeScale.ts';
 import { figure } from '../words/figure.ts';
 import { spread } from './spread.ts';
 import type { Stretches, Unrolled } from './unroll.ts';
@@ -82,7 +82,7 @@ export function VoltsGraph({ width, stretches, all, limitV, nominalV, selected }
         <g key={tick}>
           <path className="pen25" d={`M${streetX - 5} ${y(tick)}H${streetX}`} />
           <text x={streetX - 8} y={y(tick) + 4.5} textAnchor="end">
-            {figure(tick, step < 1 ? 1 : 0)}
+            {figure(tick, stepDecimals(step))}
             {i === ticks.length - 1 ? ' V' : ''}
           </text>
         </g>
