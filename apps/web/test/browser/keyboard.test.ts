@@ -22,7 +22,7 @@ walk('every sheet has a key, and B goes to the Book', async ({ server, page }) =
   for (const { no, name, key } of SHEETS) {
     await page.keyboard.press(key);
     await settled(page, no);
-    expect(await page.title()).toBe(`${no} ${name}, Kestrel Rise · Eaveline`);
+    await soon(() => page.title()).toBe(`${no} ${name}, Kestrel Rise · Eaveline`);
   }
   await page.keyboard.press('b');
   await soon(() => page.title()).toBe('The Book · Eaveline');

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import { openSheet, register, SHEETS, settled } from './onSheet.ts';
 import { sideways } from './sideways.ts';
-import { phoneWalk as walk } from './walk.ts';
+import { soon, phoneWalk as walk } from './walk.ts';
 
 /** What a thumb needs: WCAG 2.2, 2.5.5 Target Size (Enhanced), 44 CSS px. */
 const THUMB_PX = 44;
@@ -10,8 +10,10 @@ walk('a phone lists all twelve sheets, and the five places at its foot lead on',
   await openSheet(page, server.url, 'kestrel-rise', '03');
   const places = page.getByRole('navigation', { name: 'Places' });
   await places.getByRole('link', { name: 'Sheets' }).tap();
-  const rows = await register(page).getByRole('listitem').getByRole('link').allTextContents();
-  expect(rows.map((row) => row.slice(0, 2))).toEqual(SHEETS.map(({ no }) => no));
+  const rows = register(page).getByRole('listitem').getByRole('link');
+  await soon(async () => (await rows.allTextContents()).map((row) => row.slice(0, 2))).toEqual(
+    SHEETS.map(({ no }) => no),
+  );
   for (const [name, no] of [
     ['Day', '10'],
     ['Roof', '03'],

@@ -7,7 +7,9 @@ import type { Page } from 'playwright-core';
  * @returns a line each, with the first thing that reaches too far; none where all is well.
  */
 export function sideways(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
+  return page.evaluate(async () => {
+    // drawings take their width from a first layout: the frame after it is the one that stands
+    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame);
     const scrollers = [document.documentElement, document.body, document.querySelector('main')];
     const body = document.querySelector('main > div > header + div');
     return [...scrollers, body].flatMap((each) => {

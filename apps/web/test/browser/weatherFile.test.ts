@@ -55,7 +55,7 @@ walk(
     await settled(page, '01');
     await page.getByRole('button', { name: 'Back to monthly normals' }).click();
     await settled(page, '01');
-    expect(await weather(page)).toBe(normals);
+    await soon(() => weather(page)).toBe(normals);
     expect(
       await page
         .getByRole('main')
