@@ -4,7 +4,6 @@ export type Px = readonly [x: number, y: number];
 export const plus = ([ax, ay]: Px, [bx, by]: Px, times = 1): Px => [ax + bx * times, ay + by * times];
 export const minus = ([ax, ay]: Px, [bx, by]: Px): Px => [ax - bx, ay - by];
 export const distance = (a: Px, b: Px): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-export const middle = (a: Px, b: Px): Px => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 
 /** Of length one; a vector of no length stays as it is. */
 export function unit([x, y]: Px): Px {

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { SMALLEST } from '../schema/open.ts';
 import { type Remarked, shown, someOf, stop } from './remark.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -33,6 +34,7 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
 /** Ways out that say more than "mend the number", by the end of the path. */
 const WAYS_OUT: readonly (readonly [RegExp, string])[] = [
   [/latitudeDeg$/, 'Degrees from the equator, south negative: −37.6 lies in Victoria.'],
+  [/\.zone$/, 'Give the area and the city, as Australia/Melbourne.'],
   [/longitudeDeg$/, 'Degrees from Greenwich, west negative. Latitude comes first: are the two swapped?'],
   [/facts\.site$/, 'A job begins with its place: address, latitudeDeg, longitudeDeg and zone.'],
   [/facts\.supply$/, 'Say what the house is fed with: system, nominalV, earthing and serviceA.'],
@@ -67,8 +69,8 @@ const SAY: { readonly [C in Issue['code']]: (issue: Extract<Issue, { code: C }>,
     wanted: KINDS[issue.expected] ?? issue.expected,
     mend: got === undefined ? 'Add it.' : 'Give it that shape.',
   }),
-  too_small: (issue) => ({
-    wanted: bound(issue, issue.minimum, ['more than', 'at least']),
+  too_small: (issue, got) => ({
+    wanted: bound(...least(issue, got), ['more than', 'at least']),
     mend: lookAgain(issue.origin, 'sign, unit, decimal point'),
   }),
   too_big: (issue) => ({
@@ -117,6 +119,12 @@ interface Bound {
   readonly path: readonly PropertyKey[];
   readonly inclusive?: boolean | undefined;
   readonly exact?: boolean | undefined;
+}
+
+/** The smallest figure taken only keeps sums from overflowing: to a person it is nothing, and more than nothing is wanted. */
+function least(issue: Extract<Issue, { code: 'too_small' }>, got: unknown): [Bound, number | bigint] {
+  const nothing = issue.minimum === SMALLEST && typeof got === 'number' && got <= 0;
+  return nothing ? [{ ...issue, inclusive: false }, 0] : [issue, issue.minimum];
 }
 
 function bound(

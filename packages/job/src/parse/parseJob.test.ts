@@ -313,7 +313,9 @@ test('5,000 modules open in less than a second', () => {
     const trunk = `t${Math.floor(n / 9)}`;
     job.choices.trunks[trunk] ??= { ...job.choices.trunks.a, jumpers: {}, feedDrop: 1 };
     job.choices.units[`x${n}`] = { sheet: 'alder-400', trunkId: trunk, drop: (n % 9) + 1 };
-    job.choices.modules[`x${n}`] = { rowId: 'north-1', place: 8 + n, unitId: `x${n}` };
+    const row = `r${Math.floor(n / 100)}`;
+    job.choices.rows[row] ??= job.choices.rows['north-1'];
+    job.choices.modules[`x${n}`] = { rowId: row, place: (n % 100) + 1, unitId: `x${n}` };
   }
   const text = JSON.stringify(job, null, 2);
   const from = performance.now();

@@ -8,6 +8,7 @@ import { type JobRemark, type Remarked, shown, stop } from './remark.ts';
 import { sums } from './sums.ts';
 import { supplyLines } from './supplyLines.ts';
 import { takenPlaces } from './takenPlaces.ts';
+import { unitTerminals } from './unitTerminals.ts';
 import { unknownFields } from './unknownFields.ts';
 
 /** Longest text read. A job of 5,000 modules has about one million letters. */
@@ -124,6 +125,7 @@ function readRaw(raw: unknown): ReadRaw {
     ...brokenLinks(document),
     ...takenPlaces(document),
     ...supplyLines(document),
+    ...unitTerminals(document),
     ...sums(document),
     ...unknownFields(document),
   ];

@@ -1,7 +1,20 @@
 /** Choices: what was decided for this job. A mend may change these and nothing else. */
 import { z } from 'zod';
 import { lineSchema } from './facts.ts';
-import { aboveZero, byId, civilDate, count, open, share, zeroOrMore } from './open.ts';
+import {
+  aboveZero,
+  byId,
+  civilDate,
+  count,
+  countOrNone,
+  dropNumber,
+  open,
+  placeInRow,
+  placeM,
+  share,
+  signed,
+  zeroOrMore,
+} from './open.ts';
 import { sheetSchema } from './sheets.ts';
 
 /** One row of modules on a plane. Its modules name it; their number in it is their place. */
@@ -11,9 +24,9 @@ export const rowSchema = open({
   row: count,
   orientation: z.enum(['portrait', 'landscape']),
   /** Lower left corner of the first module in the plane's own coordinates. */
-  uM: z.number(),
-  vM: z.number(),
-  gapMm: zeroOrMore,
+  uM: placeM,
+  vM: placeM,
+  gapMm: z.number().min(0).max(1000),
   moduleSheet: z.string(),
   /** Distance of the two rails from the lower edge of the row; where left out, the middle of the clamp zones. */
   railsMm: z.array(aboveZero).length(2).optional(),
@@ -22,7 +35,7 @@ export const rowSchema = open({
 export const moduleSchema = open({
   rowId: z.string(),
   /** Counted from the left end of the row as seen from the eaves. */
-  place: count,
+  place: placeInRow,
   unitId: z.string(),
   /** Which input of its unit. */
   input: count.default(1),
@@ -32,7 +45,7 @@ export const unitSchema = open({
   sheet: z.string(),
   trunkId: z.string(),
   /** Counted from the first laid. */
-  drop: count,
+  drop: dropNumber,
   /** Line of a single-phase unit on a three-phase trunk; else the trunk's own. */
   line: lineSchema.optional(),
 });
@@ -57,14 +70,14 @@ export const trunkSchema = open({
   /** One line: L1. Line to line: L1 and L2. Three-phase: all three. */
   lines: z.array(lineSchema).min(1).max(3),
   /** The drop whose joint the home run enters. */
-  feedDrop: count,
+  feedDrop: dropNumber,
   /**
    * Extra cable between two neighbouring drops: `afterDrop` n stands between n and n + 1.
    * It adds to the drop pitch: the span there is the pitch plus `lengthM`.
    */
-  jumpers: byId(open({ afterDrop: count, lengthM: aboveZero, why: z.string().optional() })).default({}),
+  jumpers: byId(open({ afterDrop: dropNumber, lengthM: aboveZero, why: z.string().optional() })).default({}),
   /** Drops laid past the last unit and not used: capped. Gaps in the drop numbers are unused drops by themselves. */
-  spareDrops: z.int().nonnegative().default(0),
+  spareDrops: z.int().min(0).max(200).default(0),
   homeRun: open({
     cableSheet: z.string(),
     lengthM: aboveZero,
@@ -84,7 +97,7 @@ export const batteryChoiceSchema = open({
   route: routeSchema,
   breakerSheet: z.string(),
   landsOn,
-  place: open({ wallId: z.string(), leftMm: z.number(), bottomMm: zeroOrMore }).optional(),
+  place: open({ wallId: z.string(), leftMm: signed, bottomMm: zeroOrMore }).optional(),
   /** Barrier of non-combustible board behind it. */
   barrier: z.boolean().default(false),
   bollard: z.boolean().default(false),
@@ -119,7 +132,7 @@ export const daySchema = open({
     .string()
     .regex(/^\d\d:\d\d$/)
     .default('07:00'),
-  hoursPerDay: z.number().positive().max(14).default(8.5),
+  hoursPerDay: z.number().min(1).max(14).default(8.5),
   /** Tasks done before the first day, keyed by the task's own id. */
   doneBefore: z.record(z.string(), z.boolean()).default({}),
 });
@@ -155,15 +168,15 @@ export const choicesSchema = open({
     fixingSheet: z.string(),
     spliceSheet: z.string().optional(),
     /** Rail past the last frame. */
-    railPastMm: zeroOrMore.default(50),
+    railPastMm: z.number().min(0).max(5000).default(50),
     /** Largest foot spacing asked for; feet land on the nearest rafter inside it. */
-    footSpacingMm: aboveZero,
+    footSpacingMm: z.number().min(300).max(20_000),
     /** Rail under the module. */
     gapUnderMm: aboveZero.default(100),
   }).optional(),
   /** Net pressure coefficients entered for this job from the edition's table or a report, where at hand. */
   wind: open({
-    netUplift: open({ interior: z.number(), edge: z.number(), corner: z.number() }).optional(),
+    netUplift: open({ interior: signed, edge: signed, corner: signed }).optional(),
     netDown: aboveZero.optional(),
     source: z.string().optional(),
   }).default({}),
@@ -173,7 +186,7 @@ export const choicesSchema = open({
   exportLimitSetVA: zeroOrMore.optional(),
   crew: byId(personSchema).default({}),
   day: daySchema.default({ startsAt: '07:00', hoursPerDay: 8.5, doneBefore: {} }),
-  spares: open({ modules: z.int().nonnegative(), units: z.int().nonnegative() }).partial().default({}),
+  spares: open({ modules: countOrNone, units: countOrNone }).partial().default({}),
   labels: z.record(z.string(), z.boolean()).default({}),
   confirmations: byId(confirmationSchema).default({}),
 });

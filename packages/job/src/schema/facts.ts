@@ -1,6 +1,20 @@
 /** Facts: what was found or measured at the place. Nothing here is decided, nothing is worked out. */
 import { z } from 'zod';
-import { aboveZero, byId, civilDate, count, instant, open, share, zeroOrMore } from './open.ts';
+import {
+  aboveZero,
+  byId,
+  civilDate,
+  count,
+  countOrNone,
+  edgeM,
+  instant,
+  open,
+  placeM,
+  share,
+  signed,
+  spacingMm,
+  zeroOrMore,
+} from './open.ts';
 import { conductorSchema } from './sheets.ts';
 
 export const lineSchema = z.enum(['L1', 'L2', 'L3']);
@@ -14,13 +28,23 @@ export const provenanceSchema = open({
   note: z.string().optional(),
 });
 
+/** Does this platform know a civil clock of that name? */
+function isZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+    return /^[A-Za-z]/.test(name);
+  } catch {
+    return false;
+  }
+}
+
 export const siteFactsSchema = open({
   address: z.string().min(1),
   latitudeDeg: z.number().min(-90).max(90),
   longitudeDeg: z.number().min(-180).max(180),
   elevationM: z.number().min(-430).max(6000).optional(),
   /** IANA name of the civil clock, `Europe/London`. */
-  zone: z.string().min(3),
+  zone: z.string().refine(isZone, { message: 'an IANA name such as Europe/London' }),
   /** Lowest and highest air temperature on record at the place, from the survey; never a mean, never a typical year. */
   recordLowC: z.number().min(-70).max(30).optional(),
   recordHighC: z.number().min(0).max(60).optional(),
@@ -33,9 +57,9 @@ export const siteFactsSchema = open({
     open({
       kind: z.enum(['tree', 'building', 'pole']),
       name: z.string(),
-      eastM: z.number(),
-      northM: z.number(),
-      baseM: z.number().default(0),
+      eastM: placeM,
+      northM: placeM,
+      baseM: placeM.default(0),
       heightM: aboveZero,
       widthM: aboveZero,
       /** Share of light that passes; 0 is solid. */
@@ -52,8 +76,8 @@ export const siteFactsSchema = open({
     /** True where a hill, escarpment, lee zone or the coast raises the wind: an engineer's question. */
     exposed: z.boolean().optional(),
   }).default({}),
-  snow: open({ groundKPa: zeroOrMore.optional() }).default({}),
-  yearBuilt: z.int().optional(),
+  snow: open({ groundKPa: z.number().min(0).max(50).optional() }).default({}),
+  yearBuilt: z.int().min(1000).max(2200).optional(),
 });
 
 export const networkFactsSchema = open({
@@ -71,7 +95,7 @@ export const networkFactsSchema = open({
 export const supplyFactsSchema = open({
   system: z.enum(['single-phase', 'split-phase', 'three-phase']),
   /** Line to neutral: 230, or 120 in a split-phase house. */
-  nominalV: aboveZero,
+  nominalV: z.number().min(80).max(500),
   earthing: z.enum(['MEN', 'TN-C-S', 'TN-S', 'TT', 'US-grounded']),
   /** Service fuse, main breaker of the network's side, or main switch where that is what limits. */
   serviceA: aboveZero,
@@ -93,7 +117,7 @@ export const boardFactsSchema = open({
   busA: aboveZero.optional(),
   mainSwitchA: aboveZero.optional(),
   breakingKA: aboveZero.optional(),
-  freeWays: z.int().nonnegative().optional(),
+  freeWays: countOrNone.optional(),
   /** Sum of all breakers in it but the main. */
   breakerSumA: zeroOrMore.optional(),
   /** Colours of the conductors of this board, as seen. */
@@ -116,14 +140,14 @@ export const planeFactsSchema = open({
   name: z.string().min(1),
   facingDeg: z.number().min(0).max(360),
   pitchDeg: z.number().min(0).max(75),
-  eaveLengthM: aboveZero,
-  slopeLengthM: aboveZero,
+  eaveLengthM: edgeM,
+  slopeLengthM: edgeM,
   /** Plan width from eave to ridge, the second measure that has to agree with the slope length and pitch. */
   planWidthM: aboveZero.optional(),
-  ridgeFromM: z.number(),
-  ridgeToM: z.number(),
+  ridgeFromM: placeM,
+  ridgeToM: placeM,
   /** Left end of the eave from the house's origin: east, north, and height above ground. */
-  eaveLeft: open({ eastM: z.number(), northM: z.number(), heightM: zeroOrMore }),
+  eaveLeft: open({ eastM: placeM, northM: placeM, heightM: zeroOrMore }),
   edges: open({ eave: edgeKind.default('eave'), ridge: edgeKind.default('ridge'), left: edgeKind, right: edgeKind }),
   covering: z.enum(['concrete-tile', 'clay-tile', 'slate', 'asphalt-shingle', 'metal-sheet']),
   fragile: z.boolean().optional(),
@@ -131,7 +155,7 @@ export const planeFactsSchema = open({
   rafters: open({
     /** Middle of the first rafter from the left end of the eave. */
     firstMm: zeroOrMore.optional(),
-    spacingMm: aboveZero.optional(),
+    spacingMm: spacingMm.optional(),
     widthMm: aboveZero.optional(),
     depthMm: aboveZero.optional(),
   }).default({}),
@@ -145,8 +169,8 @@ export const obstructionFactsSchema = open({
   kind: z.enum(['vent', 'flue', 'skylight', 'chimney', 'aerial', 'hatch']),
   name: z.string().optional(),
   /** Middle of it, in the plane's own coordinates. */
-  uM: z.number(),
-  vM: z.number(),
+  uM: placeM,
+  vM: placeM,
   widthM: aboveZero,
   depthM: aboveZero,
   heightM: zeroOrMore,
@@ -205,7 +229,7 @@ export const wallFactsSchema = open({
         'appliance',
       ]),
       name: z.string(),
-      leftMm: z.number(),
+      leftMm: signed,
       bottomMm: zeroOrMore,
       widthMm: aboveZero,
       heightMm: aboveZero,

@@ -1,6 +1,6 @@
 /** Records: what was seen on site. Never edited, only superseded by a later one that names it. */
 import { z } from 'zod';
-import { byId, instant, open } from './open.ts';
+import { aboveZero, byId, instant, open, signed } from './open.ts';
 
 const seen = {
   at: instant,
@@ -18,14 +18,14 @@ export const recordsSchema = open({
       ...seen,
       /** Id of the test as the test sheet names it. */
       test: z.string(),
-      value: z.number(),
+      value: signed,
       unit: z.string(),
       /** Sun in the plane and cell temperature at that moment, where they matter. */
-      sunWM2: z.number().optional(),
-      cellC: z.number().optional(),
+      sunWM2: signed.optional(),
+      cellC: signed.optional(),
     }),
   ).default({}),
-  torques: byId(open({ ...seen, of: z.string(), newtonMetres: z.number().positive() })).default({}),
+  torques: byId(open({ ...seen, of: z.string(), newtonMetres: aboveZero })).default({}),
   photos: byId(open({ ...seen, of: z.string(), file: z.string() })).default({}),
   signatures: byId(open({ ...seen, of: z.string(), name: z.string() })).default({}),
 });

@@ -1,7 +1,7 @@
 /** Equipment sheets: what a maker's data sheet says of one thing, embedded in the job by value. */
-import { AWG_SIZES, IEC_CAPACITY_SIZES_MM2 } from '@eaveline/physics';
+import { AWG_SIZES, IEC_60228_SIZES_MM2, IEC_CAPACITY_SIZES_MM2 } from '@eaveline/physics';
 import { z } from 'zod';
-import { aboveZero, count, open, share, zeroOrMore } from './open.ts';
+import { aboveZero, count, open, SMALLEST, share, spacingMm, zeroOrMore } from './open.ts';
 
 const named = {
   name: z.string().min(1),
@@ -39,8 +39,8 @@ export const conductorSchema = open({
 export const moduleSheetSchema = open({
   ...named,
   kind: z.literal('module'),
-  lengthMm: aboveZero,
-  widthMm: aboveZero,
+  lengthMm: z.number().min(100).max(5000),
+  widthMm: z.number().min(100).max(5000),
   thicknessMm: aboveZero,
   massKg: aboveZero,
   cellsInSeries: count,
@@ -49,9 +49,9 @@ export const moduleSheetSchema = open({
   iscA: aboveZero,
   vmpV: aboveZero,
   impA: aboveZero,
-  vocPctPerK: z.number().negative(),
-  iscPctPerK: z.number(),
-  pmpPctPerK: z.number().negative(),
+  vocPctPerK: z.number().min(-5).max(-SMALLEST),
+  iscPctPerK: z.number().min(-5).max(5),
+  pmpPctPerK: z.number().min(-5).max(-SMALLEST),
   noctC: z.number().min(30).max(70),
   /** Clamps are allowed between these shares of the long side, measured from each end. */
   clampZoneFrom: share,
@@ -93,7 +93,7 @@ export const unitSheetSchema = open({
 export const trunkCableSheetSchema = open({
   ...named,
   kind: z.literal('trunk-cable'),
-  dropPitchMm: aboveZero,
+  dropPitchMm: spacingMm,
   lines: z.union([z.literal(1), z.literal(2), z.literal(3)]),
   conductor: conductorSchema,
   insulationC: z.number().min(60).max(120),
@@ -136,7 +136,7 @@ export const changeoverSheetSchema = open({
 export const railSheetSchema = open({
   ...named,
   kind: z.literal('rail'),
-  stockMm: aboveZero,
+  stockMm: z.number().min(500).max(20_000),
   massKgPerM: aboveZero,
   secondMomentCm4: aboveZero,
   sectionModulusCm3: aboveZero,
@@ -179,8 +179,17 @@ export const cableSheetSchema = open({
     message: 'copper: the capacity tables at hand have no aluminium',
   }),
   /** Protective conductor, where smaller than the line. */
-  earthMm2: aboveZero.optional(),
-  earthAwg: z.string().optional(),
+  earthMm2: aboveZero
+    .refine((mm2) => (IEC_60228_SIZES_MM2 as readonly number[]).includes(mm2), {
+      message: `a standard size: ${IEC_60228_SIZES_MM2.join(', ')} mm²`,
+    })
+    .optional(),
+  earthAwg: z
+    .string()
+    .refine((awg) => (AWG_SIZES as readonly string[]).includes(awg), {
+      message: `a standard gauge: ${AWG_SIZES.join(', ')}`,
+    })
+    .optional(),
   cores: count,
   insulation: z.enum(['PVC', 'XLPE']),
   insulationC: z.number().min(60).max(120),

@@ -47,8 +47,13 @@ interface Element {
   readonly dof: readonly [number, number, number, number];
 }
 
-/** Nodes closer than this are one. */
-const SAME_M = 1e-9;
+/**
+ * Nodes closer than this are one. An element's stiffness goes with 1/length³: a clamp a hair from a foot would drown
+ * every other stiffness in rounding, and the beam would look free to swing.
+ */
+const SAME_M = 5e-4;
+/** A pivot below this share of the stiffest one is none: rounding leaves 1e-16, the stiffest element allowed 1e-13. */
+const NO_PIVOT = 1e-14;
 
 /**
  * Continuous beam on rigid supports, with overhangs, point and uniform loads and hinges.
@@ -89,7 +94,7 @@ function check({ lengthM, supportsAtM, pointLoads = [], hingesAtM = [] }: BeamIn
     });
   }
   supportsAtM.forEach((at, i) => {
-    const low = i === 0 ? 0 : supportsAtM[i - 1] + 1e-6;
+    const low = i === 0 ? 0 : supportsAtM[i - 1] + 2 * SAME_M;
     within(at, low, lengthM, `supportsAtM[${i}]`, 'Supports rise along the beam and lie on it.');
   });
   pointLoads.forEach(({ atM, forceN }, i) => {
@@ -97,13 +102,16 @@ function check({ lengthM, supportsAtM, pointLoads = [], hingesAtM = [] }: BeamIn
     finite(forceN, `pointLoads[${i}].forceN`);
   });
   hingesAtM.forEach((at, i) => {
-    within(at, 1e-6, lengthM - 1e-6, `hingesAtM[${i}]`, 'A hinge lies inside the beam.');
+    within(at, SAME_M, lengthM - SAME_M, `hingesAtM[${i}]`, 'A hinge lies inside the beam.');
   });
 }
 
 function nodePlaces({ lengthM, supportsAtM, pointLoads = [], hingesAtM = [] }: BeamInput): number[] {
   const all = [0, lengthM, ...supportsAtM, ...pointLoads.map((p) => p.atM), ...hingesAtM].sort((a, b) => a - b);
-  return all.filter((at, i) => i === 0 || at - all[i - 1] > SAME_M);
+  return all.reduce<number[]>((kept, at) => {
+    if (kept.length === 0 || at - kept[kept.length - 1] > SAME_M) kept.push(at);
+    return kept;
+  }, []);
 }
 
 function nodeAt(nodes: readonly number[], atM: number): number {
@@ -166,7 +174,7 @@ function solve(k: readonly number[][], f: readonly number[], held: readonly numb
     let pivot = col;
     for (let row = col + 1; row < n; row++) if (Math.abs(a[row][col]) > Math.abs(a[pivot][col])) pivot = row;
     [a[col], a[pivot]] = [a[pivot], a[col]];
-    if (!(Math.abs(a[col][col]) > 1e-10 * scale)) {
+    if (!(Math.abs(a[col][col]) > NO_PIVOT * scale)) {
       throw new Refusal({
         code: 'no-solution',
         at: 'supportsAtM',

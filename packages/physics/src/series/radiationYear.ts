@@ -26,6 +26,8 @@ export interface RadiationYear {
   readonly dayK: Float64Array;
   /** Clearness of each month. */
   readonly monthK: readonly number[];
+  /** Months, January 0, that were cut to the clearness there is. */
+  readonly cutMonths: readonly number[];
 }
 
 /** Sum of an array over the hours of some days. */
@@ -42,19 +44,29 @@ function overDays(array: Float64Array, firstDay: number, lastDay: number): numbe
  * within the day. Both are bent (`squashToSum`) to the month's and the day's total below a ceiling
  * of 1.04 clear sky, higher where the month itself is clearer than that.
  *
- * @throws {Refusal} `outside-range` for a month whose clearness is not 0.10 to 0.85.
+ * @param beyond  What becomes of a month whose clearness is not 0.10 to 0.85: refused, or cut to the nearer of the two.
+ * @throws {Refusal} `outside-range` for such a month where it is refused.
  */
-export function radiationYear(ghiKwhM2Day: readonly number[], year: ClearYear, random: SeededRandom): RadiationYear {
+export function radiationYear(
+  ghiKwhM2Day: readonly number[],
+  year: ClearYear,
+  random: SeededRandom,
+  beyond: 'refuse' | 'cut' = 'refuse',
+): RadiationYear {
   const hours = year.outside.length;
   const [ghi, ceiling] = [new Float64Array(hours), new Float64Array(hours)];
   const dayK = new Float64Array(hours / 24);
   const monthK: number[] = [];
+  const cutMonths: number[] = [];
   let chi = random.gaussian();
   for (let m = 0; m < 12; m++) {
     const [first, last] = [MONTH_STARTS[m], MONTH_STARTS[m + 1]];
     const outside = overDays(year.outside, first, last);
-    const target = ghiKwhM2Day[m] * 1000 * MONTH_DAYS[m];
-    const meanK = monthClearness(target, outside, m);
+    const given = ghiKwhM2Day[m] * 1000 * MONTH_DAYS[m];
+    const meanK = beyond === 'cut' ? nearestClearness(given, outside) : monthClearness(given, outside, m);
+    const cut = !isPossible(given, outside);
+    if (cut) cutMonths.push(m);
+    const target = cut ? meanK * outside : given;
     monthK.push(meanK);
     if (meanK === 0) continue;
     const clearK = overDays(year.clear, first, last) / outside;
@@ -64,14 +76,24 @@ export function radiationYear(ghiKwhM2Day: readonly number[], year: ClearYear, r
     chi = drawDays(dayK, year.outside, ceiling, first, last, { meanK, upper, target }, chi, random);
     for (let d = first; d < last; d++) drawHours(ghi, d, dayK[d], year, ceiling, random);
   }
-  return { ghi, ceiling, dayK, monthK };
+  return { ghi, ceiling, dayK, monthK, cutMonths };
+}
+
+function isPossible(target: number, outside: number): boolean {
+  if (target === 0) return true;
+  return outside > 0 && target / outside >= MONTH_CLEARNESS.least && target / outside <= MONTH_CLEARNESS.most;
+}
+
+/** Clearness of a month, brought between the least and the most there is; 0 in a month without sun. */
+function nearestClearness(target: number, outside: number): number {
+  if (outside === 0 || target === 0) return 0;
+  return Math.min(MONTH_CLEARNESS.most, Math.max(MONTH_CLEARNESS.least, target / outside));
 }
 
 function monthClearness(target: number, outside: number, month: number): number {
   if (target === 0) return 0;
   const { least, most } = MONTH_CLEARNESS;
-  const k = outside > 0 ? target / outside : Number.POSITIVE_INFINITY;
-  if (k >= least && k <= most) return k;
+  if (isPossible(target, outside)) return target / outside;
   throw new Refusal({
     code: 'outside-range',
     at: `ghiKwhM2Day[${month}]`,

@@ -21,6 +21,11 @@ export interface SeriesSite {
   readonly linkeTurbidity?: number;
   /** Year of the sun, one without 29 February. Default 2025. */
   readonly year?: number;
+  /**
+   * What becomes of a month whose radiation no sky over this place can give, as when the means are those of a place
+   * far away: refused (default), or cut to what the sun can give, and named in `cutMonths`.
+   */
+  readonly beyondSky?: 'refuse' | 'cut';
 }
 
 /** A year made by chance from monthly means: one of many that the climate allows, not a forecast. */
@@ -30,6 +35,8 @@ export interface SyntheticYear extends WeatherSeries {
   readonly ceiling: Float64Array;
   /** Clearness of the 365 days. */
   readonly dayK: Float64Array;
+  /** Months, January 0, whose radiation was cut to what the sun can give here. */
+  readonly cutMonths: readonly number[];
   /** No wind was given; 2.3 m/s stands for it. */
   readonly windAssumed: boolean;
 }
@@ -57,7 +64,13 @@ export function synthesiseYear(normals: MonthlyNormals, site: SeriesSite, seed: 
   const start = yearStart(site);
   const sun = sunSeries({ ...site, startMs: start + 1_800_000, stepS: 3600, count: YEAR_DAYS * 24 });
   const random = seededRandom(finite(seed, 'seed', 'Give any whole number.'));
-  const { ghi, ceiling, dayK, monthK } = radiationYear(normals.ghiKwhM2Day, clearYear(sun, site), random);
+  const sky = clearYear(sun, site);
+  const { ghi, ceiling, dayK, monthK, cutMonths } = radiationYear(
+    normals.ghiKwhM2Day,
+    sky,
+    random,
+    site.beyondSky ?? 'refuse',
+  );
   const airC = airTemperatureYear(normals, dayK, monthK, random);
   return {
     stepS: 3600,
@@ -70,6 +83,7 @@ export function synthesiseYear(normals: MonthlyNormals, site: SeriesSite, seed: 
     seed,
     ceiling,
     dayK,
+    cutMonths,
     windAssumed: normals.windMS === undefined,
   };
 }

@@ -64,8 +64,13 @@ function startOf(circuit: BackedCircuit, motor: Motor, { running, ratings }: Sta
     return { ...common, verdict: 'plate missing', working, mends: [] };
   }
   const { startVA } = demand;
-  // as volt-amperes: volts stand on both sides of k
-  const judged = motorStart({ lockedRotorA: startVA, sourceLimitA: Math.max(availableVA, 1e-9), baseLoadA: restVA });
+  // as shares of what there is: volts stand on both sides of k, and a rest that takes all leaves nothing
+  const mostVA = Math.max(availableVA, 1e-9);
+  const judged = motorStart({
+    lockedRotorA: startVA / mostVA,
+    sourceLimitA: 1,
+    baseLoadA: Math.min(1, restVA / mostVA),
+  });
   // a softened start has less torque: enough for a pump, and for others nobody can say from a plate
   const doubtful = demand.softened && motor.kind !== 'pump' && judged.verdict === 'starts';
   const verdict = doubtful ? 'ask' : judged.verdict;

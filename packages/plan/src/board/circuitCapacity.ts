@@ -1,5 +1,5 @@
 import type { Conductor, Route } from '@eaveline/job';
-import { iecCableCapacity, necCableCapacity } from '@eaveline/physics';
+import { iecCableCapacity, necCableCapacity, Refusal } from '@eaveline/physics';
 import type { SheetOf } from '../equipment.ts';
 import { sizeName } from '../trunks/ohmPerMetre.ts';
 import { given, worked } from '../working.ts';
@@ -12,7 +12,8 @@ export type Loaded = 2 | 3;
  * What a cable may carry where it runs: table current, each correction, what is left.
  *
  * `raceway` goes by the NEC table with the terminal column of 60 °C, which holds for circuits of 100 A and less whose
- * terminals are not marked hotter (NEC 110.14(C)(1)(a), from memory). All else goes by IEC 60364-5-52.
+ * terminals are not marked hotter (NEC 110.14(C)(1)(a), from memory). All else goes by IEC 60364-5-52. Where the tables
+ * do not reach, `noTable` says why.
  */
 export function circuitCapacity(
   cable: SheetOf<'cable'>,
@@ -20,7 +21,26 @@ export function circuitCapacity(
   loaded: Loaded,
   at: string,
 ): SourceCircuit['capacity'] {
-  return route.method === 'raceway' ? necCapacity(cable, route, loaded, at) : iecCapacity(cable, route, loaded, at);
+  try {
+    return route.method === 'raceway' ? necCapacity(cable, route, loaded, at) : iecCapacity(cable, route, loaded, at);
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return noCapacity(cable, refusal);
+  }
+}
+
+/** Where no table at hand reaches: too hot, too many together, metric in an American table. Counts as carrying nothing. */
+function noCapacity(cable: SheetOf<'cable'>, { message }: Refusal): SourceCircuit['capacity'] {
+  return {
+    tableA: 0,
+    factors: [],
+    capacityA: 0,
+    noTable: message,
+    working: worked(`${sizeName(cable.conductor)} where it runs`, 0, 'A', message, 'no table at hand reaches it', [], {
+      symbol: 'I_z',
+      decimals: 1,
+    }),
+  };
 }
 
 function iecCapacity(cable: SheetOf<'cable'>, route: Route, loaded: Loaded, at: string): SourceCircuit['capacity'] {

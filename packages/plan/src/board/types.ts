@@ -21,6 +21,8 @@ export interface SourceCircuit {
     readonly factors: readonly { readonly name: string; readonly factor: number }[];
     readonly capacityA: number;
     readonly working: Working;
+    /** Why no table at hand gives a figure; the capacity then stands as 0, and the check asks. */
+    readonly noTable?: string;
   };
   /** Smallest cable at hand that meets capacity, and why each smaller one does not. */
   readonly sizes: readonly {

@@ -11,3 +11,8 @@ export function cablePath({ kind, of }: Pick<SourceCircuit, 'kind' | 'of'>): rea
     ? ['choices', 'trunks', of, 'homeRun', 'cableSheet']
     : ['choices', 'batteries', of, 'cableSheet'];
 }
+
+/** Job path of the way a source circuit runs. */
+export function routePath({ kind, of }: Pick<SourceCircuit, 'kind' | 'of'>): readonly string[] {
+  return kind === 'trunk' ? ['choices', 'trunks', of, 'homeRun', 'route'] : ['choices', 'batteries', of, 'route'];
+}

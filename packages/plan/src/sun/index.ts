@@ -1,5 +1,5 @@
 import type { WeatherYear } from '@eaveline/formats';
-import { type SunSeries, sunAtInstants, synthesiseYear, type WeatherSeries } from '@eaveline/physics';
+import { type SunSeries, type SyntheticYear, sunAtInstants, synthesiseYear } from '@eaveline/physics';
 import type { SitePlan } from '../site/types.ts';
 import type { Stage } from '../stage.ts';
 import { given, type Working, worked } from '../working.ts';
@@ -38,7 +38,7 @@ function workSun(place: SunPlace, weather: WeatherYear | undefined): SunPlan {
   const series = weather ?? generatedYear(place);
   const stand = sunStand(place, weather);
   const sun = sunAtInstants(series.sunTimeMs, stand);
-  return planOf(place, series, sun, stand.utcOffsetH, weather !== undefined);
+  return planOf(place, series, sun, stand.utcOffsetH);
 }
 
 /**
@@ -62,7 +62,7 @@ function sunStand(place: SunPlace, weather: WeatherYear | undefined) {
       };
 }
 
-function generatedYear({ latitudeDeg, longitudeDeg, elevationM, zone, climate }: SunPlace): WeatherSeries {
+function generatedYear({ latitudeDeg, longitudeDeg, elevationM, zone, climate }: SunPlace): SyntheticYear {
   if (climate.normals === undefined)
     throw new Error('no weather file and no monthly normals: the site stage gives one');
   const site = {
@@ -71,17 +71,15 @@ function generatedYear({ latitudeDeg, longitudeDeg, elevationM, zone, climate }:
     altitudeM: elevationM,
     utcOffsetH: standardOffsetH(zone, SUN_YEAR),
     year: SUN_YEAR,
+    // the nearest place may be far away and have more sun than reaches this one
+    beyondSky: 'cut' as const,
   };
   return synthesiseYear(climate.normals, site, placeSeed(latitudeDeg, longitudeDeg));
 }
 
-function planOf(
-  place: SunPlace,
-  series: WeatherSeries,
-  sun: SunSeries,
-  utcOffsetH: number,
-  fromFile: boolean,
-): SunPlan {
+function planOf(place: SunPlace, series: WeatherYear | SyntheticYear, sun: SunSeries, utcOffsetH: number): SunPlan {
+  const cutMonths = 'cutMonths' in series ? series.cutMonths : undefined;
+  const fromFile = cutMonths === undefined;
   const { stepS, sunTimeMs, ghi } = series;
   const steps = sunTimeMs.length;
   const month = new Uint8Array(steps);
@@ -117,7 +115,7 @@ function planOf(
     annualGhiKwhM2,
     daylight: daylight(place.latitudeDeg, place.longitudeDeg, place.zone),
     workings: [annualWorking(place, annualGhiKwhM2, fromFile)],
-    leavesOut: fromFile ? fromFileLeavesOut : generatedLeavesOut,
+    leavesOut: fromFile ? fromFileLeavesOut : [...cutWords(cutMonths, place), ...generatedLeavesOut],
   };
 }
 
@@ -130,6 +128,17 @@ const generatedLeavesOut = [
   ...always,
   'The year is made from monthly means: one of many the climate allows, with its months exact. It is no forecast, and its extremes promise nothing.',
 ];
+
+const MONTHS = 'January February March April May June July August September October November December'.split(' ');
+
+/** Said first where the means of another place had to be cut to the sky of this one. */
+function cutWords(cutMonths: readonly number[], { climate }: SunPlace): string[] {
+  if (cutMonths.length === 0) return [];
+  const months = cutMonths.map((m) => MONTHS[m]).join(', ');
+  return [
+    `The sun of ${climate.name} cannot be had at this place in ${months}: those months were brought to the nearest that the sky gives here. Check latitude and longitude, or give a weather file.`,
+  ];
+}
 
 function annualWorking({ latitudeDeg, longitudeDeg, climate }: SunPlace, annual: number, fromFile: boolean): Working {
   const source = fromFile
