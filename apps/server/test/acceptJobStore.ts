@@ -84,6 +84,12 @@ export function acceptJobStore(kind: string, open: () => JobStore): void {
       expect(await store.get('b')).toBeUndefined();
     });
 
+    test('the same save asked for twice, over the revision it knew, is no quarrel', async () => {
+      const first = await store.put(job('kestrel', minute(0), { title: 'one' }));
+      const second = await store.put(job('kestrel', minute(1), { title: 'two' }), first?.revision);
+      expect(await store.put(job('kestrel', minute(2), { title: 'two' }), first?.revision)).toEqual(second);
+    });
+
     test('a removed job is gone from the list; its history stays and its revisions go on', async () => {
       await store.put(job('a', minute(1)));
       expect(await store.remove('a')).toBe(true);
