@@ -8,7 +8,7 @@ import { type Judged, rule } from '../rule.ts';
  * Backup residual device: has every circuit on the battery's side a residual device?
  *
  * In island the battery cannot drive the current that a breaker needs to trip at once, so disconnection rests on
- * residual devices. In the United States a circuit has to keep the one it has.
+ * residual devices. In the United States a circuit has to keep the one it has: whether it has one is still asked.
  */
 export const backupResidualDevice = rule({
   id: 'backup-residual-device',
@@ -38,7 +38,7 @@ function judgeCircuit({ id, name }: BackedCircuit, { facts, choices, pack }: Che
   const chosen = choices.backup?.circuits[id]?.residualDevice;
   const has = chosen ?? found;
   if (has === true) return { about, state: 'meets', title: `${name} has a residual device.` };
-  if (has === undefined && pack.id !== 'us') {
+  if (has === undefined) {
     return {
       about,
       state: 'ask',
@@ -46,7 +46,7 @@ function judgeCircuit({ id, name }: BackedCircuit, { facts, choices, pack }: Che
       needs: [`facts.loads.circuits.${id}.residualDevice`],
     };
   }
-  if (pack.id === 'us' && found !== true) return { about, state: 'meets', title: `${name} has none to keep.` };
+  if (pack.id === 'us' && found === false) return { about, state: 'meets', title: `${name} has none to keep.` };
   return {
     about,
     state: 'fails',
