@@ -26,16 +26,6 @@ walk(
   },
 );
 
-walk('a page that is reloaded in the same breath as an edit still has it', async ({ server, page }) => {
-  await openSheet(page, server.url, JOB, '04');
-  for (const typed of ['21', '22']) {
-    await length(page).fill(typed);
-    await page.reload();
-    await settled(page, '04');
-    expect(await length(page).inputValue()).toBe(typed);
-  }
-});
-
 walk(
   'with the server stopped an edit is said to be not saved; the server back, it is saved',
   async ({ server, page, opened }) => {
