@@ -105,3 +105,15 @@ test('refuses a mechanism, a foot off the beam, a beam on one foot', () => {
   expect(() => continuousBeam({ ...beam, supportsAtM: [0, 2.5] })).toThrow('supportsAtM[1] is 2.5');
   expect(() => continuousBeam({ ...beam, supportsAtM: [] })).toThrow('Place the feet');
 });
+
+test.each([0.4e-3, 0.6e-3, 1e-3, 3e-3])('a clamp %d m from a foot does not make the beam swing', (hairM) => {
+  // two spans of 1 m, 100 N a hair beside the middle foot: all but a thousandth of it goes straight down
+  const got = continuousBeam({
+    lengthM: 2,
+    supportsAtM: [0, 1, 2],
+    eiNm2: 7000,
+    pointLoads: [{ atM: 1 + hairM, forceN: 100 }],
+  });
+  expect(got.reactionsN[1]).toBeGreaterThan(99.5);
+  expect(got.reactionsN.reduce((sum, r) => sum + r, 0)).toBeCloseTo(100, 3);
+});

@@ -37,7 +37,7 @@ export function splitLines(lines: readonly LineToSplit[], options: SplitOptions)
   lines.forEach((line, i) => {
     positive(line.lengthMm, `lines[${i}].lengthMm`, 'Give the length of the rail line.');
     const neighbour = apartMm > 0 && i > 0 ? done[i - 1].splicesAtMm : [];
-    const splicesAtMm = walk(line, 0, { stockMm, leastMm, apartMm, neighbour });
+    const splicesAtMm = walk(line, 0, { stockMm, leastMm, apartMm, neighbour, deadMm: new Set() });
     if (!splicesAtMm) {
       throw new Refusal({
         code: 'no-solution',
@@ -58,6 +58,8 @@ interface Rules {
   readonly leastMm: number;
   readonly apartMm: number;
   readonly neighbour: readonly number[];
+  /** Splices of this line from which no way leads to its end, mm: each is tried once, else steps back multiply. */
+  readonly deadMm: Set<number>;
 }
 
 function walk(line: LineToSplit, fromMm: number, rules: Rules): number[] | undefined {
@@ -65,8 +67,10 @@ function walk(line: LineToSplit, fromMm: number, rules: Rules): number[] | undef
   const nearest = fromMm + Math.max(rules.leastMm, 1e-6);
   const furthest = Math.min(fromMm + rules.stockMm, line.lengthMm - rules.leastMm);
   for (const at of candidates(line, nearest, furthest, rules)) {
+    if (rules.deadMm.has(at)) continue;
     const rest = walk(line, at, rules);
     if (rest) return [at, ...rest];
+    rules.deadMm.add(at);
   }
   return undefined;
 }

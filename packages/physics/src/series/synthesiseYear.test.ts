@@ -124,3 +124,19 @@ test('refuses a month brighter than the sun, a leap year, a monthly sum in place
   expect(() => synthesiseYear(january(78), greensboro, 1)).toThrow('it has to be 0 to 15');
   expect(() => synthesiseYear(normals, { ...greensboro, year: 2024 }, 1)).toThrow('year is 2024');
 });
+
+test('the means of a place far away are cut to the sky of this one, and the months are named', () => {
+  // Greensboro's January taken to Tromsø: no sun at all; its June is possible there
+  const { normals } = greensboro;
+  const tromso = { latitudeDeg: 69.65, longitudeDeg: 18.96, utcOffsetH: 1 };
+  expect(() => synthesiseYear(normals, tromso, 1)).toThrow('outside the air');
+  const made = synthesiseYear(normals, { ...tromso, beyondSky: 'cut' }, 1);
+  expect(made.cutMonths).toContain(0);
+  expect(made.cutMonths).not.toContain(5);
+  expect((monthMeans(made, made.ghi)[5] * 24) / 1000).toBeCloseTo(normals.ghiKwhM2Day[5] as number, 9);
+  expect(made.ghi.every(Number.isFinite)).toBe(true);
+  // nothing is cut where the means are those of the place
+  expect(synthesiseYear(normals, { ...greensboro, beyondSky: 'cut' }, 1)).toEqual(
+    synthesiseYear(normals, greensboro, 1),
+  );
+});

@@ -59,6 +59,16 @@ test('a rail as long as the stock needs no splice and leaves nothing, one millim
   expect(pieces.every(({ lengthMm }) => lengthMm >= 300)).toBe(true);
 });
 
+test('a splice on a fraction of a millimetre leaves no piece longer than the bar', () => {
+  // 8399 mm and no feet: the splice may sit from 4199 to 4200; from 4199.4 it rounds down and the rest would be 4200
+  const odd = [400.4, 1600.4, 2800.4, 4199.4, 5300.4, 7900.4];
+  for (let lengthMm = 8380; lengthMm <= 8400; lengthMm++) {
+    const { pieces } = splitRails([rail('a', 0, lengthMm, odd)], stock);
+    expect(Math.max(...pieces.map((piece) => piece.lengthMm)), `${lengthMm} mm`).toBeLessThanOrEqual(4200);
+    expect(pieces.reduce((sum, piece) => sum + piece.lengthMm, 0)).toBe(lengthMm);
+  }
+});
+
 test('where feet leave no place the splice goes as far as the stock reaches, and is marked', () => {
   // one span of 200 mm at the left end: a splice there would leave a piece under 300 mm
   const { splices } = splitRails([rail('a', 0, 5000, [100, 300])], stock);

@@ -74,10 +74,20 @@ function splicesOf(rail: Rail, run: RailRun, besideU: readonly number[], stockMm
   const besideMm = besideU.map((u) => 1000 * (u - rail.fromU) - run.fromMm);
   const tries: readonly (readonly Zone[] | undefined)[] = [awayFrom(spans, besideMm), spans, undefined];
   for (const [k, zonesMm] of tries.entries()) {
-    const split = trySplit({ lengthMm, ...(zonesMm ? { zonesMm } : {}) }, stockMm);
-    if (split) return { atMm: split.map((at) => Math.floor(at) + run.fromMm), clear: k === 0 };
+    const split = trySplit({ lengthMm, ...(zonesMm ? { zonesMm } : {}) }, Math.floor(stockMm));
+    if (split) return { atMm: wholeMm(split, lengthMm, stockMm).map((at) => at + run.fromMm), clear: k === 0 };
   }
   throw new Error(`rail '${rail.id}' of ${lengthMm} mm cannot be made from bars of ${stockMm} mm`);
+}
+
+/** Splices on whole millimetres. Rounding down may leave the piece beyond a splice a hair too long: it gets it back. */
+function wholeMm(atMm: readonly number[], lengthMm: number, stockMm: number): number[] {
+  const whole = atMm.map(Math.floor);
+  for (let k = whole.length - 1; k >= 0; k--) {
+    const next = whole[k + 1] ?? lengthMm;
+    whole[k] = Math.max(whole[k] as number, next - Math.floor(stockMm));
+  }
+  return whole;
 }
 
 /** The stretches of each span where a splice may sit, mm from the start of the run. */

@@ -3,7 +3,12 @@ import { given } from '../../working.ts';
 import { type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
 
-/** Breaking capacity: can board and breakers break the current of a dead short? */
+/**
+ * Breaking capacity: can board and breakers break the current of a dead short?
+ *
+ * Only a prospective current from the survey answers. What follows from the loop to earth leaves out the short between
+ * lines, and the neutral's own path: it is told, and never judged by.
+ */
 export const breakingCapacity = rule({
   id: 'breaking-capacity',
   sheet: '05',
@@ -19,14 +24,19 @@ export const breakingCapacity = rule({
         : [{ id: 'board', name: `The ${name}`, kA: facts.board.breakingKA }]),
     ];
     if (things.length === 0) return [];
-    const { prospectiveA } = board;
+    const { prospectiveA } = facts.supply;
     if (prospectiveA === undefined) {
+      const by = board.prospectiveA;
+      const loop =
+        by === undefined
+          ? ''
+          : ` The loop to earth gives ${(by / 1000).toFixed(1)} kA; between lines it may be twice that.`;
       return [
         {
           about: { kind: 'board', id: 'breaking-capacity', name },
           state: 'ask',
           title: `What is the prospective current at the ${name}?`,
-          detail: `Its breakers break ${Math.min(...things.map((thing) => thing.kA))} kA.`,
+          detail: `Its breakers break ${Math.min(...things.map((thing) => thing.kA))} kA.${loop}`,
           needs: ['facts.supply.prospectiveA'],
         },
       ];

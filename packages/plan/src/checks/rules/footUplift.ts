@@ -17,7 +17,7 @@ export const footUplift = rule({
   question: 'Does the worst foot hold?',
   judge(context, limit): Judged[] {
     const { structure, choices } = context;
-    if (choices.mounting === undefined) return [];
+    if (choices.mounting === undefined || context.array.modules.length === 0) return [];
     const about = { kind: 'fixing' as const, id: 'worst-foot', name: 'Worst foot' };
     const { worst, capacity } = structure;
     if (worst === undefined) {
