@@ -32,7 +32,16 @@ export interface Io {
   answer(outcome: Outcome): void;
 }
 
-const withNewline = (text: string) => (text === '' || text.endsWith('\n') ? text : `${text}\n`);
+/** Signs that steer a terminal; a name in a job could hold them. Line ends and tabs stay. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+const STEERING = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g;
+
+/** A text as it may stand on a terminal. */
+export function plainSigns(text: string): string {
+  return text.replace(STEERING, '\uFFFD');
+}
+
+const withNewline = (text: string) => plainSigns(text === '' || text.endsWith('\n') ? text : `${text}\n`);
 
 async function readAll(stream: AsyncIterable<Uint8Array | string>): Promise<string> {
   const parts: Uint8Array[] = [];

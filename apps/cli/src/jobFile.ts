@@ -7,6 +7,15 @@ export type Opened<T> =
   | { readonly ok: true; readonly value: T; readonly notes: readonly string[] }
   | { readonly ok: false; readonly text: string };
 
+/** Share of the hours a year cannot do without; fewer gaps count as nothing and are told. Common practice, no source. */
+const WANTED_COVER = 0.9;
+const LIGHT_AND_HEAT = [
+  ['ghi', 'sun on the level'],
+  ['dni', 'direct light'],
+  ['dhi', 'diffuse light'],
+  ['airC', 'air temperature'],
+] as const;
+
 const bySeverity = (remarks: readonly JobRemark[], severity: JobRemark['severity']) =>
   remarks.filter((remark) => remark.severity === severity);
 
@@ -35,6 +44,14 @@ export async function openWeather(path: string | undefined, io: Io): Promise<Ope
     return {
       ok: false,
       text: [`${path} does not hold a whole year, so no year can be worked out from it.`, ...notes].join('\n'),
+    };
+  }
+  const gaps = LIGHT_AND_HEAT.filter(([column]) => data.covered[column] < WANTED_COVER * data.hoursInYear);
+  if (gaps.length > 0) {
+    const lacks = gaps.map(([column, words]) => `${words} for ${data.covered[column]} of ${data.hoursInYear} hours`);
+    return {
+      ok: false,
+      text: [`${path} has ${lacks.join(', ')}: no year can be worked out from it.`, ...notes].join('\n'),
     };
   }
   return { ok: true, value: data, notes };

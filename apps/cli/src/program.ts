@@ -16,6 +16,7 @@ const SYSTEM_WORDS: Readonly<Record<string, string>> = {
   ENOENT: 'There is no such file.',
   EISDIR: 'That is a folder; a file is wanted.',
   ENOTDIR: 'A part of that path is a file, not a folder.',
+  EEXIST: 'A file stands where a folder is wanted. Nothing was written.',
   EACCES: 'This user may not open it.',
   EPERM: 'This user may not open it.',
   ENOSPC: 'The disk is full.',

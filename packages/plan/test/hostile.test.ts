@@ -165,6 +165,7 @@ function takeAway(owner: Draft, [step, ...rest]: readonly string[]): void {
 
 /** Whole parts of a job that may not be there yet. */
 const BARE: readonly (readonly [string, (draft: Draft) => void])[] = [
+  ['a trunk of sixty units in one row, far past the rafters', sixtyOnOne],
   [
     'no planes, so no array',
     (job) =>
@@ -193,6 +194,16 @@ const BARE: readonly (readonly [string, (draft: Draft) => void])[] = [
   ['the longitude with its sign lost', (job) => at(job, job.facts.site.latitudeDeg, -job.facts.site.longitudeDeg)],
   ['the latitude with its sign lost', (job) => at(job, -job.facts.site.latitudeDeg, job.facts.site.longitudeDeg)],
 ];
+
+function sixtyOnOne({ choices }: Draft): void {
+  const rowId = Object.keys(choices.rows)[0] as string;
+  const trunkId = Object.keys(choices.trunks)[0] as string;
+  const unit = (Object.values(choices.units) as Draft[]).find((one) => one.trunkId === trunkId);
+  for (let n = 1; n <= 60; n++) {
+    choices.units[`more-${n}`] = { ...unit, drop: n + 40 };
+    choices.modules[`more-${n}`] = { rowId, place: n + 20, unitId: `more-${n}` };
+  }
+}
 
 const noPlanes = (job: Draft) => void Object.assign(job.facts.roof, { planes: {}, obstructions: {} });
 const noBackedCircuits = (job: Draft) =>

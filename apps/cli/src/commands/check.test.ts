@@ -71,6 +71,35 @@ test.each([
   expect(text).toContain(where);
 });
 
+/** An EPW of a whole year whose radiation is the code for missing in every row. */
+function darkYear(): string {
+  const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  const rows = days.flatMap((count, m) =>
+    Array.from({ length: 24 * count }, (_, i) => {
+      const stamp = `2001,${m + 1},${Math.floor(i / 24) + 1},${(i % 24) + 1},0,?`;
+      return `${stamp},20,10,50,100000,0,0,300,9999,9999,9999,0,0,0,0,180,2,5,5`;
+    }),
+  );
+  return [
+    'LOCATION,Nowhere,VIC,AUS,made up,0,-37.6,143.9,10,400',
+    'DESIGN CONDITIONS',
+    'TYPICAL/EXTREME PERIODS',
+    'GROUND TEMPERATURES',
+    'HOLIDAYS/DAYLIGHT SAVINGS',
+    'COMMENTS 1',
+    'COMMENTS 2',
+    'DATA PERIODS,1,1,Data,Sunday,1/1,12/31',
+    ...rows,
+  ].join('\n');
+}
+
+test('a weather file without light gives no year of nothing', async () => {
+  const files = { 'k.job.json': kestrel, 'dark.epw': darkYear() };
+  const { text, verdict } = await runInMemory(registerCheck, files, 'check', 'k.job.json', '--weather', 'dark.epw');
+  expect(verdict).toBe(2);
+  expect(text).toContain('sun on the level for 0 of 8760 hours');
+});
+
 test('weather that is no weather is refused with the reader’s words', async () => {
   const files = { 'k.job.json': kestrel, 'w.epw': 'hello' };
   const { text, verdict } = await runInMemory(registerCheck, files, 'check', 'k.job.json', '--weather', 'w.epw');

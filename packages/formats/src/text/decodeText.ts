@@ -6,7 +6,7 @@ export const MAX_FILE_BYTES = 50e6;
 /** Text of a file, and what had to be done to get it. */
 export interface DecodedText {
   readonly text: string;
-  readonly encoding: 'utf-8' | 'windows-1252';
+  readonly encoding: 'utf-8' | 'utf-16' | 'windows-1252';
   readonly remarks: readonly Remark[];
 }
 
@@ -32,6 +32,24 @@ export function decodeText(bytes: Uint8Array): DecodedText {
     const remark: Remark = { severity: 'stop', code: 'too-large', found, wanted, done: 'Nothing was read.' };
     return { text: '', encoding: 'utf-8', remarks: [remark] };
   }
+  const sort = binarySort(bytes);
+  if (sort !== undefined) {
+    const wanted = 'A file of text is wanted.';
+    const remark: Remark = { severity: 'stop', code: 'not-text', found: sort, wanted, done: 'Nothing was read.' };
+    return { text: '', encoding: 'utf-8', remarks: [remark] };
+  }
+  const utf16 = decodeUtf16(bytes);
+  if (utf16 !== undefined) {
+    const done = 'It was read as UTF-16.';
+    const remark: Remark = {
+      severity: 'note',
+      code: 'not-utf8',
+      found: 'The text is UTF-16.',
+      wanted: 'UTF-8 was expected.',
+      done,
+    };
+    return { text: utf16, encoding: 'utf-16', remarks: [remark] };
+  }
   const utf8 = decodeUtf8(bytes);
   if (utf8 !== undefined) return { text: utf8, encoding: 'utf-8', remarks: [] };
   const remark: Remark = {
@@ -42,6 +60,36 @@ export function decodeText(bytes: Uint8Array): DecodedText {
     done: 'It was read as Windows-1252; accented letters may be wrong.',
   };
   return { text: decodeWindows1252(bytes), encoding: 'windows-1252', remarks: [remark] };
+}
+
+/** First bytes of what people pick by mistake. */
+const BINARY: readonly (readonly [first: readonly number[], what: string])[] = [
+  [[0x50, 0x4b, 0x03, 0x04], 'This is a ZIP archive, or a spreadsheet in one.'],
+  [[0x25, 0x50, 0x44, 0x46], 'This is a PDF.'],
+  [[0x89, 0x50, 0x4e, 0x47], 'This is a picture (PNG).'],
+  [[0xff, 0xd8, 0xff], 'This is a picture (JPEG).'],
+  [[0x1f, 0x8b], 'This is a compressed file (gzip).'],
+];
+
+/** What a file is that holds no text; undefined for all else. */
+function binarySort(bytes: Uint8Array): string | undefined {
+  return BINARY.find(([first]) => first.every((byte, i) => bytes[i] === byte))?.[1];
+}
+
+/** Text of UTF-16 that says so with its byte-order mark; undefined for all else. A last odd byte is dropped. */
+function decodeUtf16(bytes: Uint8Array): string | undefined {
+  const little = bytes[0] === 0xff && bytes[1] === 0xfe;
+  if (!little && !(bytes[0] === 0xfe && bytes[1] === 0xff)) return undefined;
+  const parts: string[] = [];
+  for (let i = 2; i + 1 < bytes.length; i += 2 * CHUNK) {
+    const units: number[] = [];
+    for (let k = i; k + 1 < bytes.length && k < i + 2 * CHUNK; k += 2) {
+      const [a, b] = [bytes[k] as number, bytes[k + 1] as number];
+      units.push(little ? a | (b << 8) : (a << 8) | b);
+    }
+    parts.push(String.fromCharCode(...units));
+  }
+  return parts.join('');
 }
 
 /** Text of well-formed UTF-8, without its byte-order mark; undefined when a byte does not fit. */

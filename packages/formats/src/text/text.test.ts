@@ -5,6 +5,25 @@ import { textLines } from './lines.ts';
 
 const utf8 = (text: string) => new TextEncoder().encode(text);
 
+test.each([
+  ['little', [0xff, 0xfe, 0x4c, 0x00, 0xb0, 0x00, 0x3d, 0xd8, 0x4d, 0xdc, 0x00]],
+  ['big', [0xfe, 0xff, 0x00, 0x4c, 0x00, 0xb0, 0xd8, 0x3d, 0xdc, 0x4d]],
+])('UTF-16, %s end first, is read with a note; a last odd byte is dropped', (_, bytes) => {
+  // L, degree sign, and U+1F44D as a surrogate pair: RFC 2781
+  const { text, encoding, remarks } = decodeText(Uint8Array.from(bytes));
+  expect({ text, encoding }).toEqual({ text: 'L\u00b0\u{1f44d}', encoding: 'utf-16' });
+  expect(remarks.map(({ severity }) => severity)).toEqual(['note']);
+});
+
+test.each([
+  ['%PDF-1.7', 'This is a PDF.'],
+  ['PK\u0003\u0004', 'This is a ZIP archive, or a spreadsheet in one.'],
+])('%j is no text, and what it is is said', (opening, found) => {
+  const { text, remarks } = decodeText(utf8(opening));
+  expect(text).toBe('');
+  expect(remarks).toMatchObject([{ severity: 'stop', found }]);
+});
+
 test('UTF-8 is read as the platform reads it, from one to four bytes a character', () => {
   const text = 'Zürich, Ōtaki, 東京, 🌞, plain';
   expect(decodeText(utf8(text))).toEqual({ text, encoding: 'utf-8', remarks: [] });

@@ -55,6 +55,22 @@ test.each<[string, (draft: Draft) => void, string]>([
   expect(stops(kestrelRise, change)).toEqual([said]);
 });
 
+test('a file in UTF-16, or no text at all, is told by what it is', () => {
+  const utf16 = Buffer.from('\uFEFF{"format": "eaveline-job"}', 'utf16le').toString('utf8');
+  for (const text of [utf16, '{\0"\0', '\uFFFDPNG']) {
+    expect(parseJob(text).remarks.map(({ found }) => found)).toEqual(['a file that is not UTF-8 text']);
+  }
+});
+
+test('a day without any use is not divided by nothing', () => {
+  const draft: Draft = structuredClone(kestrelRise);
+  draft.facts.loads.dayShape = new Array(24).fill(0);
+  const { remarks } = parseJob(JSON.stringify(draft));
+  expect(remarks).toMatchObject([
+    { found: 'shares that sum to 0.000', mend: 'Give what each hour takes of the day, or leave it out.' },
+  ]);
+});
+
 test('a unit that sits between two lines does not go on a trunk of one', () => {
   const all = stops(larkspurLane, (job) => job.choices.trunks.b.lines.pop());
   expect(all.length).toBeGreaterThan(0);

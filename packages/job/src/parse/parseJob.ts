@@ -71,6 +71,15 @@ function wrongText(text: string): Remarked | undefined {
       'This is no job, or something was pasted into it. Photographs stay beside the job, not in it.',
     );
   }
+  // what a reader of UTF-8 makes of UTF-16, of an archive, of a picture
+  if (text.startsWith('\uFFFD') || text.slice(0, 4).includes('\0')) {
+    return stop(
+      '',
+      'a file that is not UTF-8 text',
+      'a job document in UTF-8',
+      'Save it as UTF-8 where it was edited, or take the last copy that opened.',
+    );
+  }
   if (text.trim() === '') {
     return stop('', 'an empty file', 'a job document', 'Take the last copy that opened, or begin with a new job.');
   }

@@ -14,9 +14,11 @@ function dayShape(raw: unknown): Remarked[] {
     if (!Array.isArray(value) || value.length !== 24 || !value.every((share) => typeof share === 'number')) return [];
     const sum = value.reduce((total: number, share: number) => total + share, 0);
     if (Math.abs(sum - 1) <= SHARES_MAY_MISS) return [];
-    return [
-      stop(path, `shares that sum to ${sum.toFixed(3)}`, 'shares that sum to 1', `Divide each by ${sum.toFixed(3)}.`),
-    ];
+    const mend =
+      sum < SHARES_MAY_MISS
+        ? 'Give what each hour takes of the day, or leave it out.'
+        : `Divide each by ${sum.toFixed(3)}.`;
+    return [stop(path, `shares that sum to ${sum.toFixed(3)}`, 'shares that sum to 1', mend)];
   });
 }
 

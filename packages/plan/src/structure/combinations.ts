@@ -54,10 +54,14 @@ export function downN(
 ): number {
   const cos = Math.cos((slopeDeg * Math.PI) / 180);
   const area = Math.max(0, areaM2);
-  return fixingDown({
-    code,
-    weightN: Math.max(0, massKg) * GRAVITY * cos,
-    windN: windPa * area,
-    snowN: snow * area,
-  }).down.newtons;
+  // sums of forces go with their unit: in kilonewtons a rail that hangs far out of its feet is no refusal, but a finding
+  return (
+    1000 *
+    fixingDown({
+      code,
+      weightN: (Math.max(0, massKg) * GRAVITY * cos) / 1000,
+      windN: (windPa * area) / 1000,
+      snowN: (snow * area) / 1000,
+    }).down.newtons
+  );
 }
