@@ -2,7 +2,7 @@ import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 
-/** 0: everything meets. 1: something fails. 2: could not run (bad command line, unreadable input). */
+/** 0: nothing fails, though questions may be open. 1: something fails. 2: could not run (bad command line, unreadable input). */
 export type Verdict = 0 | 1 | 2;
 
 /** What a command comes to: the words for the reader and the verdict for the shell. */

@@ -9,7 +9,7 @@ const ABOUT = `The whole job of a home solar installer: survey, design, checks, 
 The licensed person decides; this command works out and says how.`;
 
 const EXIT_CODES = `
-Exit code: 0 all meets, 1 something fails, 2 could not run.`;
+Exit code: 0 nothing fails, 1 something fails, 2 could not run.`;
 
 /** Errors of the system that a reader can mend, each in one line. */
 const SYSTEM_WORDS: Readonly<Record<string, string>> = {
