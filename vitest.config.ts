@@ -5,6 +5,7 @@ const rooms = [
   'packages/physics',
   'packages/formats',
   'packages/job',
+  'packages/sync',
   'packages/plan',
   'packages/papers',
   'apps/server',

@@ -1,0 +1,72 @@
+/** What a device knows of a job without reading its history: enough to list it and to open it at once. */
+export interface KeptJob {
+  readonly id: string;
+  /** The job as it stood after the last change kept: plain data, as a job file has it. */
+  readonly job: unknown;
+  /** Heads of the history the job was read from; left out where there is none yet. */
+  readonly heads?: readonly string[];
+  /** When that change was kept, ISO instant. */
+  readonly keptAt: string;
+  /** What the firm's server is known to hold of it; left out where it has never been there. */
+  readonly server?: ServerMark;
+}
+
+/** The last state in which this device and the server agreed. */
+export interface ServerMark {
+  /** As the server's ETag names it. */
+  readonly revision: string;
+  /** Heads of the history at that state. */
+  readonly heads: readonly string[];
+  /** When they agreed, ISO instant. */
+  readonly at: string;
+}
+
+/** One change of a job's history, coded. */
+export interface StoredChange {
+  readonly hash: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A job's history as it lies in a store. */
+export interface StoredHistory {
+  /** All that was folded together last. */
+  readonly snapshot: Uint8Array | undefined;
+  /** Changes kept since, in no particular order. */
+  readonly changes: readonly StoredChange[];
+}
+
+/** Thrown where the device has no more room; nothing was written. */
+export class StoreFull extends Error {
+  override readonly name = 'StoreFull';
+}
+
+/** Thrown where a newer version of the store stands on the device than this one can read. */
+export class StoreNewer extends Error {
+  override readonly name = 'StoreNewer';
+}
+
+/**
+ * Jobs and their histories on one device.
+ *
+ * Every call settles only when what it says is truly kept. A change is only ever added, by its hash, so that two
+ * pages on one device never write over each other.
+ */
+export interface JobStore {
+  /** All jobs, without their histories, by name of id. */
+  list(): Promise<readonly KeptJob[]>;
+  /** One job without its history; undefined where it is not here. */
+  kept(id: string): Promise<KeptJob | undefined>;
+  history(id: string): Promise<StoredHistory>;
+  /** Adds changes and says how the job stands after them, both or neither. */
+  add(kept: KeptJob, changes: readonly StoredChange[]): Promise<void>;
+  /**
+   * Puts a snapshot in the place of what it was made of. It is made of the history as it lies there at that moment,
+   * in one breath with the writing, so that another page's changes are never left out of it.
+   */
+  fold(id: string, snapshotOf: (history: StoredHistory) => Uint8Array): Promise<void>;
+  /** Lays a history that does not read aside, whole, under a name it can be saved by; the job is then without one. */
+  setAside(id: string, at: string): Promise<void>;
+  /** What was laid aside of a job, one file's worth each. */
+  aside(id: string): Promise<readonly { readonly at: string; readonly bytes: Uint8Array }[]>;
+  remove(id: string): Promise<void>;
+}
