@@ -1,0 +1,185 @@
+import * as A from '@automerge/automerge/slim';
+import type { StoredChange, StoredHistory } from '../store/jobStore.ts';
+import { coded, plain } from './coded.ts';
+import { type Edit, editsBetween, valueAt, withAt } from './edit.ts';
+import type { Moment } from './jobHistory.ts';
+import { putAt } from './putAt.ts';
+import { messageOf, type Reason, reasonOf } from './reason.ts';
+import { same } from './same.ts';
+import { type StepsBackAndForth, stepsBackAndForth } from './steps.ts';
+
+type Doc = A.Doc<Record<string, unknown>>;
+
+/** Thrown where a stored history does not read whole. Nothing of it was taken. */
+export class HistoryUnreadable extends Error {
+  override readonly name = 'HistoryUnreadable';
+}
+
+/** What became of a step back or forth. */
+export interface Stepped {
+  /** Left out where nothing of the step stood as it had been left. */
+  readonly change: StoredChange | undefined;
+  /** Places somebody has changed since: these stay as they are. */
+  readonly left: readonly Edit[];
+}
+
+/** A job and all its history. It only grows: a step back is one more change, and nothing is ever taken out. */
+export interface JobDocument {
+  job(): unknown;
+  /** Names of the newest changes; together they name the state. */
+  heads(): readonly string[];
+  /** Takes edits in; undefined where they change nothing. Times are seconds of UTC since 1970. */
+  commit(edits: readonly Edit[], reason: Reason, atS: number): StoredChange | undefined;
+  /** Takes in another state of the job that grew from an earlier moment, beside all that came since. */
+  takeIn(job: unknown, grownFrom: readonly string[], reason: Reason, atS: number): readonly StoredChange[];
+  /** Takes in changes of another page or device. True where they were news. */
+  merge(changes: readonly Uint8Array[]): boolean;
+  /** The history, oldest first. */
+  moments(): readonly Moment[];
+  jobAt(heads: readonly string[]): unknown;
+  /** What one change did. */
+  editsOf(moment: Moment): readonly Edit[];
+  stepsOf(device: string): StepsBackAndForth;
+  /** Takes a step back (`undo`) or does it again (`redo`), as a change of its own. */
+  step(step: string, reason: Reason, atS: number): Stepped;
+  has(heads: readonly string[]): boolean;
+  snapshot(): Uint8Array;
+}
+
+/** Begins the history of a job that has none. Two devices that begin the same job at the same moment begin alike. */
+export function beginDocument(
+  job: unknown,
+  reason: Reason,
+  atS: number,
+): { document: JobDocument; changes: StoredChange[] } {
+  const empty = A.init<Record<string, unknown>>({ actor: actorOf(JSON.stringify(job)) });
+  const doc = A.change(empty, { message: messageOf(reason), time: atS }, (draft) => {
+    Object.assign(draft, coded(job, undefined));
+  });
+  // from here on under a name of its own: the first one is shared by whoever begins alike
+  return { document: documentOf(A.clone(doc)), changes: newSince(doc, []) };
+}
+
+/**
+ * Opens a stored history.
+ *
+ * @throws HistoryUnreadable where a part is damaged or missing.
+ */
+export function openDocument({ snapshot, changes }: StoredHistory): JobDocument {
+  let doc: Doc;
+  try {
+    const from = snapshot === undefined ? A.init<Record<string, unknown>>() : A.load<Record<string, unknown>>(snapshot);
+    [doc] = A.applyChanges(
+      from,
+      changes.map(({ bytes }) => bytes),
+    );
+  } catch (error) {
+    throw new HistoryUnreadable(error instanceof Error ? error.message : String(error));
+  }
+  const missing = A.getMissingDeps(doc, []);
+  if (missing.length > 0) throw new HistoryUnreadable(`${missing.length} earlier changes are missing.`);
+  if (A.getHeads(doc).length === 0) throw new HistoryUnreadable('There is nothing in it.');
+  return documentOf(doc);
+}
+
+function documentOf(opened: Doc): JobDocument {
+  let doc = opened;
+  /** What changes of this page did; older ones are worked out when asked for. */
+  const known = new Map<string, readonly Edit[]>();
+  let listed: { heads: readonly string[]; moments: readonly Moment[] } | undefined;
+
+  function write(edits: readonly Edit[], reason: Reason, atS: number): StoredChange | undefined {
+    if (edits.length === 0) return undefined;
+    const before = A.getHeads(doc);
+    doc = A.change(doc, { message: messageOf(reason), time: atS }, (draft) => {
+      for (const { path, after } of edits) putAt(draft, path, after);
+    });
+    const [change] = newSince(doc, before);
+    if (change !== undefined) known.set(change.hash, edits);
+    return change;
+  }
+
+  function moments(): readonly Moment[] {
+    const heads = A.getHeads(doc);
+    if (listed !== undefined && same(listed.heads, heads)) return listed.moments;
+    const read = A.getChangesMetaSince(doc, []).map(({ hash, deps, time, message }) => ({
+      hash,
+      after: deps,
+      atS: time,
+      reason: reasonOf(message, hash),
+    }));
+    listed = { heads, moments: read };
+    return read;
+  }
+
+  const jobAt = (heads: readonly string[]) => (heads.length === 0 ? undefined : plain(A.view(doc, [...heads])));
+
+  function editsOf({ hash, after }: Moment): readonly Edit[] {
+    const kept = known.get(hash);
+    if (kept !== undefined) return kept;
+    const edits = editsBetween(jobAt(after), jobAt([hash]));
+    known.set(hash, edits);
+    return edits;
+  }
+
+  return {
+    job: () => plain(doc),
+    heads: () => A.getHeads(doc),
+    commit: write,
+    jobAt,
+    editsOf,
+    moments,
+    stepsOf: (device) => stepsBackAndForth(moments(), device),
+    has: (heads) => A.hasHeads(doc, [...heads]),
+    snapshot: () => A.save(doc),
+
+    takeIn(job, grownFrom, reason, atS) {
+      const before = A.getHeads(doc);
+      const edits = editsBetween(jobAt(grownFrom), job);
+      if (edits.length === 0) return [];
+      const { newDoc } = A.changeAt(doc, [...grownFrom], { message: messageOf(reason), time: atS }, (draft) => {
+        for (const { path, after } of edits) putAt(draft, path, after);
+      });
+      doc = newDoc;
+      return newSince(doc, before);
+    },
+
+    merge(changes) {
+      const before = A.getHeads(doc);
+      [doc] = A.applyChanges(doc, [...changes]);
+      return !same(before, A.getHeads(doc));
+    },
+
+    step(step, reason, atS) {
+      const own = moments()
+        .filter(({ reason: { step: each } }) => each === step)
+        .flatMap(editsOf);
+      const begun = plain(doc);
+      let job: unknown = begun;
+      const left: Edit[] = [];
+      const undoing = reason.kind === 'undo';
+      for (const { path, before, after } of undoing ? own.toReversed() : own) {
+        const [from, to] = undoing ? [after, before] : [before, after];
+        if (same(valueAt(job, path), from)) job = withAt(job, path, to);
+        else left.push({ path, before: from, after: to });
+      }
+      return { change: write(editsBetween(begun, job), { ...reason, of: step }, atS), left };
+    },
+  };
+}
+
+function newSince(doc: Doc, heads: readonly string[]): StoredChange[] {
+  return A.getChangesSince(doc, [...heads]).map((bytes) => ({ hash: A.decodeChange(bytes).hash, bytes }));
+}
+
+/** A name for whoever writes the first change: worked out from what is written, 16 bytes as the core wants it. */
+function actorOf(text: string): string {
+  let name = '';
+  for (let seed = 0; seed < 4; seed += 1) {
+    // FNV-1a, 32 bit, begun four ways
+    let hash = (0x811c9dc5 ^ seed) >>> 0;
+    for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+    name += hash.toString(16).padStart(8, '0');
+  }
+  return name;
+}

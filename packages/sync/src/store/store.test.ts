@@ -1,0 +1,137 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { browserStore } from './browserStore.ts';
+import { type JobStore, type KeptJob, StoreFull, StoreNewer } from './jobStore.ts';
+import { memoryStore } from './memoryStore.ts';
+
+const kept = (id: string, keptAt = '2026-05-15T06:00:00Z'): KeptJob => ({ id, job: { id, n: 1 }, keptAt });
+const change = (hash: string) => ({ hash, bytes: new Uint8Array([hash.charCodeAt(0)]) });
+
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory(); // each example with a clean device
+});
+afterEach(() => vi.restoreAllMocks());
+
+describe.each<[string, () => JobStore]>([
+  ['in memory', memoryStore],
+  ['in the browser', browserStore],
+])('a store %s', (_, make) => {
+  test('keeps a job and its changes together, and lists it without them', async () => {
+    const store = make();
+    await store.add(kept('b'), [change('x'), change('y')]);
+    await store.add(kept('a'), []);
+    expect((await store.list()).map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(await store.kept('b')).toEqual(kept('b'));
+    const { snapshot, changes } = await store.history('b');
+    expect(snapshot).toBeUndefined();
+    expect(changes.map(({ hash }) => hash).sort()).toEqual(['x', 'y']);
+  });
+
+  test('a job that is not there is undefined, its history empty', async () => {
+    const store = make();
+    expect(await store.kept('nobody')).toBeUndefined();
+    expect(await store.history('nobody')).toEqual({ snapshot: undefined, changes: [] });
+  });
+
+  test('a job’s changes are never another’s, whatever the two are called', async () => {
+    const store = make();
+    for (const id of ['a', 'a-b', 'ab', 'b']) await store.add(kept(id), [change(`h-${id}`)]);
+    expect((await store.history('a')).changes.map(({ hash }) => hash)).toEqual(['h-a']);
+    await store.remove('a');
+    expect((await store.history('a-b')).changes.map(({ hash }) => hash)).toEqual(['h-a-b']);
+  });
+
+  test('folding puts the snapshot in the place of everything it was made of', async () => {
+    const store = make();
+    await store.add(kept('a'), [change('x'), change('y')]);
+    await store.fold('a', ({ changes }) => new Uint8Array([changes.length]));
+    await store.add(kept('a'), [change('z')]);
+    const { snapshot, changes } = await store.history('a');
+    expect(snapshot).toEqual(new Uint8Array([2]));
+    expect(changes.map(({ hash }) => hash)).toEqual(['z']);
+  });
+
+  test('folding that falls over leaves all as it was', async () => {
+    const store = make();
+    await store.add(kept('a'), [change('x')]);
+    const fold = store.fold('a', () => {
+      throw new Error('does not read');
+    });
+    await expect(fold).rejects.toThrow('does not read');
+    expect((await store.history('a')).changes).toHaveLength(1);
+  });
+
+  test('a history laid aside is there whole to be saved, and the job stands without one', async () => {
+    const store = make();
+    await store.add(kept('a'), [change('x'), change('y')]);
+    await store.setAside('a', '2026-05-15T07:00:00Z');
+    expect((await store.history('a')).changes).toEqual([]);
+    expect(await store.kept('a')).toEqual(kept('a'));
+    const [laid] = await store.aside('a');
+    expect(laid?.at).toBe('2026-05-15T07:00:00Z');
+    expect([...(laid?.bytes ?? [])].sort()).toEqual([120, 121]);
+  });
+});
+
+describe('the browser’s own database', () => {
+  test('two pages add to one job and neither writes over the other', async () => {
+    const [one, two] = [browserStore(), browserStore()];
+    await Promise.all([one.add(kept('a'), [change('x')]), two.add(kept('a'), [change('y')])]);
+    expect((await one.history('a')).changes.map(({ hash }) => hash).sort()).toEqual(['x', 'y']);
+  });
+
+  test('no room: it is said so, and neither the job nor the change is there', async () => {
+    const store = browserStore();
+    await store.add(kept('a'), [change('x')]);
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value) {
+      if ((value as { hash?: string }).hash === 'y') throw new DOMException('full', 'QuotaExceededError');
+      return this.add(value);
+    });
+    await expect(store.add(kept('b'), [change('y')])).rejects.toBeInstanceOf(StoreFull);
+    expect(await store.kept('b')).toBeUndefined();
+  });
+
+  test('a database of a newer Eaveline is not touched', async () => {
+    await new Promise<void>((resolve, reject) => {
+      const request = indexedDB.open('eaveline', 99);
+      request.onsuccess = () => {
+        request.result.close();
+        resolve();
+      };
+      request.onerror = () => reject(request.error);
+    });
+    await expect(browserStore().list()).rejects.toBeInstanceOf(StoreNewer);
+  });
+
+  test('when a newer Eaveline opens it in another tab, this one lets go and says so', async () => {
+    const onNewer = vi.fn();
+    await browserStore({ onNewer }).add(kept('a'), []);
+    const request = indexedDB.open('eaveline', 99);
+    await new Promise((resolve) => {
+      request.onsuccess = resolve;
+    });
+    request.result.close();
+    expect(onNewer).toHaveBeenCalledOnce();
+  });
+
+  test('what an earlier version kept for the server is a job of this device', async () => {
+    await new Promise<void>((resolve, reject) => {
+      const request = indexedDB.open('eaveline', 1);
+      request.onupgradeneeded = () => {
+        const store = request.result.createObjectStore('unsaved', { keyPath: 'id' });
+        store.put({ id: 'a', document: { id: 'a' }, revision: '"1"', since: '2026-05-15T06:00:00Z' });
+      };
+      request.onsuccess = () => {
+        request.result.close();
+        resolve();
+      };
+      request.onerror = () => reject(request.error);
+    });
+    const store = browserStore();
+    expect(await store.kept('a')).toEqual({ id: 'a', job: { id: 'a' }, keptAt: '2026-05-15T06:00:00Z' });
+    expect((await store.list()).map(({ id }) => id)).toEqual(['a']);
+    await store.add(kept('a'), [change('x')]);
+    expect(await store.list()).toEqual([kept('a')]);
+  });
+});
