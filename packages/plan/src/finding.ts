@@ -70,7 +70,10 @@ export interface Finding {
   readonly clause: string;
   readonly edition: string;
   readonly seen: Seen;
+  /** How the value came about. */
   readonly working?: Working;
+  /** How the limit came about, where it was worked out rather than read. */
+  readonly limitWorking?: Working;
   readonly mends: readonly Mend[];
   /** Job paths of the facts an `ask` waits for. */
   readonly needs: readonly string[];

@@ -1,15 +1,13 @@
-import type { Change } from '@eaveline/plan';
+import type { Change, Working } from '@eaveline/plan';
 import { Act } from '../parts/Act.tsx';
 import { Ledger } from '../parts/Ledger.tsx';
-import { SymbolOf } from '../parts/SymbolOf.tsx';
-import { copyText, rangeWords, valueWords } from './copyText.ts';
+import { copyText } from './copyText.ts';
 import { FindingVerdict } from './FindingVerdict.tsx';
 import { workingOf } from './goesOnTo.ts';
 import { MendList } from './MendList.tsx';
 import styles from './Pad.module.css';
-import { sourceWords } from './sourceWords.ts';
 import type { PlacedSubject } from './subject.ts';
-import { WorkingSteps } from './WorkingSteps.tsx';
+import { WorkingSum } from './WorkingSum.tsx';
 
 export interface PadProps {
   readonly subject: PlacedSubject | undefined;
@@ -24,6 +22,7 @@ export interface PadProps {
 /** The calculation pad: how the selected figure came about. Every working is written here, nothing else is. */
 export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
   const working = subject && workingOf(subject);
+  const limitWorking = subject?.finding?.limitWorking;
   return (
     <aside className={styles.pad} aria-label="Working" id="pad" tabIndex={-1}>
       <div className={styles.boxes}>
@@ -47,34 +46,24 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
         {working && (
           <>
             {subject?.ledger !== undefined && <Ledger label={subject.name} {...subject.ledger} />}
-            <WorkingSteps inputs={working.inputs ?? []} />
-            {working.formula !== undefined && (
-              <p className={styles.formula}>
-                {working.symbol !== undefined && !working.formula.startsWith(working.symbol) && (
-                  <>
-                    <SymbolOf symbol={working.symbol} />:{' '}
-                  </>
-                )}
-                {working.formula}
-              </p>
-            )}
-            <p className={styles.total}>
-              <span>{working.name}</span>
-              <span className="num">{valueWords(working)}</span>
-            </p>
-            {rangeWords(working) !== undefined && <p className={styles.source}>Range {rangeWords(working)}.</p>}
-            {working.note !== undefined && <p className={styles.source}>{working.note}</p>}
-            <p className={styles.source}>Source: {sourceWords(working.source)}</p>
+            <WorkingSum working={working} />
           </>
         )}
         {subject?.words?.map((line) => (
           <p key={line}>{line}</p>
         ))}
+        {limitWorking && (
+          <section aria-label="How the limit came about">
+            <WorkingSum working={limitWorking} />
+          </section>
+        )}
         {subject?.finding && <FindingVerdict finding={subject.finding} />}
         {subject?.finding && <MendList finding={subject.finding} onMend={onMend} />}
         {working && (
           <p className={styles.acts}>
-            <Act onPress={() => void navigator.clipboard.writeText(copyText(working))}>Copy this working</Act>
+            <Act onPress={() => void navigator.clipboard.writeText(copied(working, limitWorking))}>
+              Copy this working
+            </Act>
           </p>
         )}
       </div>
@@ -96,3 +85,6 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
     </aside>
   );
 }
+
+const copied = (...workings: readonly (Working | undefined)[]) =>
+  workings.flatMap((working) => (working === undefined ? [] : [copyText(working)])).join('\n\n');

@@ -30,6 +30,8 @@ export function motorStarts(input: StartInput): MotorStart[] {
   return starts.sort((a, b) => hardness(b) - hardness(a));
 }
 
+const K_BANDS = 'From 0.8 it starts, below 0.4 it will not, between it has to be tried.';
+
 const hardness = ({ startVA, withRestVA, availableVA }: MotorStart) =>
   startVA === undefined ? -1 : (withRestVA ?? 0) / Math.max(availableVA, 1e-9);
 
@@ -37,8 +39,10 @@ function startOf(circuit: BackedCircuit, motor: Motor, { running, ratings }: Sta
   const { availableVA, restVA, line } = roomFor(circuit, running, ratings);
   const leftVA = Math.max(0, availableVA - restVA);
   const { id: circuitId, name, lines } = circuit;
-  const common = { circuitId, name, lines, availableVA, leftVA };
-  const left = leftWorking(circuit, line, ratings, availableVA, restVA);
+  const available = availableWorking(circuit, line, ratings, availableVA);
+  const rest = worked('the rest', restVA, 'VA', 'everything else that runs in island', 'facts.loads.circuits', []);
+  const common = { circuitId, name, lines, availableVA, leftVA, availableWorking: available };
+  const left = leftWorking(circuit, line, available, rest, leftVA);
   const at = `facts.loads.circuits.${circuitId}.motor`;
   if (motor.kind === 'inverter-driven') {
     const working = worked(
@@ -75,12 +79,21 @@ function startOf(circuit: BackedCircuit, motor: Motor, { running, ratings }: Sta
   const doubtful = demand.softened && motor.kind !== 'pump' && judged.verdict === 'starts';
   const verdict = doubtful ? 'ask' : judged.verdict;
   const withRestVA = startVA + restVA;
-  const start = { ...common, startVA, withRestVA, k: judged.k };
+  const withRestWorking = worked(
+    `${name} starting, the rest running`,
+    withRestVA,
+    'VA',
+    'start + the rest',
+    'plates and the circuits that run',
+    [demand.working, rest],
+    { decimals: 0, note: `It is left k = ${judged.k.toFixed(2)} of what it draws. ${K_BANDS}` },
+  );
+  const start = { ...common, startVA, withRestVA, withRestWorking, k: judged.k };
   const working = worked(
     `${name}, current left over locked-rotor current`,
     judged.k,
     '',
-    'k = what is left ÷ start; from 0.8 it starts, below 0.4 it will not, between it has to be tried',
+    `k = what is left ÷ start. ${K_BANDS}`,
     'simulation of random motors on a source of limited current; no published rule',
     [demand.working, left],
     { symbol: 'k', decimals: 2 },
@@ -145,33 +158,41 @@ function demandOf(circuit: BackedCircuit, motor: Motor, at: string): Demand | un
 /** Letters of the table; I, O and Q were left out of it so that nobody misreads them. V has no upper end. */
 const CODE_LETTERS = /^[A-HJ-NPR-U]$/i;
 
-function leftWorking(
-  circuit: BackedCircuit,
+/** What the batteries give it for seconds: all of its lines by the scarcest of them. */
+function availableWorking(
+  { lines }: BackedCircuit,
   line: string,
   ratings: readonly LineRating[],
   availableVA: number,
-  restVA: number,
 ): Working {
-  const n = circuit.lines.length;
   const batteries = ratings.find((rating) => rating.line === line)?.batteries ?? [];
   return worked(
-    `Left for it on ${circuit.lines.join(' and ')}`,
-    Math.max(0, availableVA - restVA),
+    'short-time rating',
+    availableVA,
     'VA',
-    n === 1 ? 'short-time rating − the rest' : `${n} · (short-time rating − the rest) on its scarcest line, ${line}`,
+    lines.length === 1
+      ? 'sum of the batteries on that line'
+      : `${lines.length} · sum of the batteries on its scarcest line, ${line}`,
+    'equipment sheets',
+    batteries.map(({ sheet, sheetId }) =>
+      given(sheet.name, sheet.peakVA, 'VA', `choices.equipment.${sheetId}.peakVA`, 'equipment sheet'),
+    ),
+  );
+}
+
+function leftWorking(
+  { lines }: BackedCircuit,
+  line: string,
+  available: Working,
+  rest: Working,
+  leftVA: number,
+): Working {
+  return worked(
+    `Left for it on ${lines.join(' and ')}`,
+    leftVA,
+    'VA',
+    lines.length === 1 ? 'short-time rating − the rest' : `short-time rating − the rest, by its scarcest line, ${line}`,
     'equipment sheets and the circuits that run',
-    [
-      worked(
-        'short-time rating',
-        availableVA,
-        'VA',
-        'sum of the batteries on that line',
-        'equipment sheets',
-        batteries.map(({ sheet, sheetId }) =>
-          given(sheet.name, sheet.peakVA, 'VA', `choices.equipment.${sheetId}.peakVA`, 'equipment sheet'),
-        ),
-      ),
-      worked('the rest', restVA, 'VA', 'everything else that runs in island', 'facts.loads.circuits', []),
-    ],
+    [available, rest],
   );
 }

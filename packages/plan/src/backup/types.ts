@@ -32,7 +32,11 @@ export interface MotorStart {
   /** Current left for the motor over its locked-rotor current. */
   readonly k?: number;
   readonly verdict: 'starts' | 'will not' | 'ask' | 'no start peak' | 'plate missing';
+  /** How k came about; where there is none, why. */
   readonly working: Working;
+  /** How `withRestVA` and `availableVA` came about. */
+  readonly withRestWorking?: Working;
+  readonly availableWorking: Working;
   /** Ways out where it does not simply start, each worked out; their values are `withRestVA` as it would be. */
   readonly mends: readonly Mend[];
 }

@@ -22,6 +22,7 @@ interface Run {
   readonly name: string;
   readonly lines: readonly Line[];
   readonly designA: number;
+  readonly designWorking: Working;
   readonly breakerSheetId: string;
   readonly cableSheetId: string;
   readonly lengthM: number;
@@ -49,6 +50,7 @@ export function trunkCircuit(
       name: `Trunk ${trunk.name}`,
       lines: trunk.lines,
       designA: trunk.currentA,
+      designWorking: trunk.currentWorking,
       breakerSheetId: choice.breakerSheet,
       cableSheetId: choice.homeRun.cableSheet,
       lengthM: choice.homeRun.lengthM,
@@ -72,6 +74,7 @@ export function batteryCircuit(id: string, battery: BatteryChoice, context: Circ
   const sheet = sheetOf(context.equipment, battery.sheet, 'battery');
   const lineToLine = context.supply.system === 'split-phase' && battery.lines.length === 2;
   const volts = sourceV(context.supply.system, context.supply.nominalV, lineToLine ? 'line-line' : 'line-neutral');
+  const designA = sheet.continuousVA / volts / (lineToLine ? 1 : battery.lines.length);
   return circuit(
     {
       id: `battery:${id}`,
@@ -79,7 +82,20 @@ export function batteryCircuit(id: string, battery: BatteryChoice, context: Circ
       of: id,
       name: sheet.name,
       lines: battery.lines,
-      designA: sheet.continuousVA / volts / (lineToLine ? 1 : battery.lines.length),
+      designA,
+      designWorking: worked(
+        `${sheet.name} at its continuous rating`,
+        designA,
+        'A',
+        lineToLine ? 'I = S ÷ U between its lines' : 'I = S ÷ lines ÷ U',
+        'battery sheet',
+        [
+          given('continuous rating', sheet.continuousVA, 'VA', `choices.equipment.${battery.sheet}.continuousVA`),
+          given('lines', battery.lines.length, '', `choices.batteries.${id}.lines`),
+          { name: 'volts between its terminals', value: volts, unit: 'V', source: 'the supply' },
+        ],
+        { symbol: 'I_b' },
+      ),
       breakerSheetId: battery.breakerSheet,
       cableSheetId: battery.cableSheet,
       lengthM: battery.lengthM,
@@ -106,6 +122,7 @@ function circuit(run: Run, context: CircuitContext): SourceCircuit {
     name: run.name,
     lines: run.lines,
     designA: run.designA,
+    designWorking: run.designWorking,
     breakerSheetId: run.breakerSheetId,
     breakerA: breaker.ratedA,
     cableSheetId: run.cableSheetId,

@@ -11,6 +11,7 @@ export interface SourceCircuit {
   readonly name: string;
   readonly lines: readonly Line[];
   readonly designA: number;
+  readonly designWorking: Working;
   readonly breakerSheetId: string;
   readonly breakerA: number;
   readonly cableSheetId: string;

@@ -50,6 +50,29 @@ test.each(all)('$job.id: state, figure, margin and stopping agree', ({ checks })
   }
 });
 
+test.each(all)('$job.id: the working of a figure ends in the figure, that of its limit in the limit', ({ checks }) => {
+  for (const { id, value, limit, working, limitWorking } of checks.findings) {
+    if (value === undefined) continue;
+    expect(working?.value, id).toBe(value);
+    if (limitWorking !== undefined) expect(limitWorking.value, id).toBe(limit);
+  }
+});
+
+test('a limit that is worked out shows how, beside the figure it judges', () => {
+  // 2 % of 230 V, without the tail that 0.02 · 230 has in binary
+  expect(found(kestrelRise, 'trunk-rise:a')?.limitWorking).toMatchObject({
+    value: 4.6,
+    inputs: [{ value: 0.02 }, { value: 230 }],
+  });
+  const rules = ['backup-start', 'breaker-continuous', 'breaker-rating', 'units-per-trunk', 'standing-leakage'];
+  for (const rule of rules) {
+    const judged = all.flatMap(({ checks }) => checks.findings.filter((each) => each.rule === rule && 'value' in each));
+    expect(judged.length, rule).toBeGreaterThan(0);
+    for (const { id, working } of judged) expect(working?.inputs?.length, id).toBeGreaterThan(0);
+    expect(judged.filter(({ limitWorking }) => limitWorking?.inputs?.length).length, rule).toBeGreaterThan(0);
+  }
+});
+
 test.each(all)('$job.id: a mend changes choices that stand in the job, and nothing else', ({ job, checks }) => {
   for (const { path } of checks.findings.flatMap(({ mends }) => mends.flatMap(({ changes = [] }) => changes))) {
     expect(path[0]).toBe('choices');

@@ -38,6 +38,7 @@ export function finding(
     edition: editionName(from.document, editionOf(context.choices.rules, context.pack, from.document)),
     seen,
     ...(judged.working === undefined ? {} : { working: judged.working }),
+    ...(judged.limitWorking === undefined ? {} : { limitWorking: judged.limitWorking }),
     mends: state === 'meets' ? [] : (judged.mends ?? []),
     needs: state === 'ask' ? (judged.needs ?? []) : [],
     sheet: rule.sheet,

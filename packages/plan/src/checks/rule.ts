@@ -10,7 +10,9 @@ interface Spoken {
   readonly detail?: string;
   readonly mends?: readonly Mend[];
   readonly needs?: readonly string[];
+  /** How the value came about; how the limit did, where it was worked out. */
   readonly working?: Working;
+  readonly limitWorking?: Working;
   /** Where this limit is known from somewhere else than the pack's own. */
   readonly seen?: Seen;
   /** Where this limit stands, when it is another text than the pack names for the rule. */

@@ -54,6 +54,7 @@ export interface TrunkPlan {
   /** Rated export of one unit and of the whole trunk on its busiest line, A. */
   readonly unitA: number;
   readonly currentA: number;
+  readonly currentWorking: Working;
   readonly ratedVA: number;
   /** Trunk cable laid, m, in drops, with jumpers. */
   readonly cableM: number;
@@ -67,6 +68,8 @@ export interface TrunkPlan {
   };
   /** To the unit that stands highest. Undefined where the mains are not known: then the rise stops at the board. */
   readonly rise: RiseParts;
+  /** Nominal volts between the terminals of its units: what the rise is a share of. */
+  readonly terminalV: number;
   readonly mainsKnown: boolean;
   readonly farDrop: number;
   readonly riseWorking: Working;

@@ -2,7 +2,8 @@ import type { Choices, SupplyFacts, TrunkChoice } from '@eaveline/job';
 import { addPhasors, type Phasors } from '@eaveline/physics';
 import type { ArrayPlan } from '../array/types.ts';
 import { type SheetOf, sheetOf, sheetsOfKind } from '../equipment.ts';
-import type { Working } from '../working.ts';
+import { sourceV } from '../supply.ts';
+import { given, type Working, worked } from '../working.ts';
 import { dropReach } from './dropReach.ts';
 import type { LaidDrop } from './layDrops.ts';
 import { ohmPerMetre, SERVICE_C } from './ohmPerMetre.ts';
@@ -56,7 +57,7 @@ export function workTrunk(
   const withBattery =
     context.batteryCurrent === undefined ? undefined : addPhasors(context.trunksCurrent, context.batteryCurrent);
   const riseB = withBattery === undefined ? undefined : riseAlong(drops, trunk.feedDrop, road(withBattery));
-  const volts = first?.connection === 'line-line' ? terminalVolts(first, supply) : supply.nominalV;
+  const terminalV = first === undefined ? supply.nominalV : sourceV(supply.system, supply.nominalV, first.connection);
 
   return {
     id,
@@ -72,6 +73,7 @@ export function workTrunk(
     unitCount: drops.filter((drop) => drop.unitId !== undefined).length,
     unitA,
     currentA: rise.currentA,
+    currentWorking: currentWorking(trunk.name, rise.currentA, drops, supply),
     ratedVA: drops.reduce((sum, drop) => sum + (drop.sheet?.ratedVA ?? 0), 0),
     ...cableLaid(trunk, drops, cable, context),
     caps: caps(trunk, drops),
@@ -86,8 +88,9 @@ export function workTrunk(
       homeRunV: rise.homeRunV,
       mainsV: rise.mainsV,
       totalV: rise.totalV,
-      share: rise.totalV / volts,
+      share: rise.totalV / terminalV,
     },
+    terminalV,
     mainsKnown,
     farDrop: rise.far + 1,
     riseWorking: riseWorking({ ...workingInput, rise, road: here }),
@@ -116,15 +119,42 @@ export function workTrunk(
   };
 }
 
-function terminalVolts(sheet: SheetOf<'unit'>, supply: SupplyFacts): number {
-  if (sheet.connection !== 'line-line') return supply.nominalV;
-  return supply.system === 'split-phase' ? 2 * supply.nominalV : Math.sqrt(3) * supply.nominalV;
-}
-
 /** Rated current of one unit on one of its lines, A. */
 function unitCurrentA(sheet: SheetOf<'unit'>, supply: SupplyFacts): number {
   const lines = sheet.connection === 'three-phase' ? 3 : 1;
-  return sheet.ratedVA / lines / terminalVolts(sheet, supply);
+  return sheet.ratedVA / lines / sourceV(supply.system, supply.nominalV, sheet.connection);
+}
+
+/** How the current of the busiest line comes about: each kind of unit on the trunk, how many, and what one gives. */
+function currentWorking(name: string, currentA: number, drops: readonly LaidDrop[], supply: SupplyFacts): Working {
+  const kinds = new Map<string, SheetOf<'unit'>[]>();
+  for (const { sheet } of drops) if (sheet) kinds.set(sheet.name, [...(kinds.get(sheet.name) ?? []), sheet]);
+  return worked(
+    `Trunk ${name} at full export, its busiest line`,
+    currentA,
+    'A',
+    'sum of its units on that line',
+    "Kirchhoff's laws; each unit at its rating and nominal voltage",
+    [...kinds].flatMap(([kind, [sheet, ...more]]) =>
+      sheet === undefined
+        ? []
+        : [
+            worked(
+              `one ${kind} on a line of its own`,
+              unitCurrentA(sheet, supply),
+              'A',
+              'I = S ÷ lines ÷ U',
+              'unit sheet',
+              [
+                { name: 'rating', value: sheet.ratedVA, unit: 'VA', source: 'unit sheet' },
+                given('nominal', supply.nominalV, 'V', 'facts.supply.nominalV'),
+              ],
+            ),
+            { name: `${kind} on the trunk`, value: 1 + more.length, unit: '', source: 'the job' },
+          ],
+    ),
+    { symbol: 'I_b' },
+  );
 }
 
 /** Home-run cables at hand with as many cores as the one chosen, from thin to thick. */

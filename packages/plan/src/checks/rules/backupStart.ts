@@ -1,4 +1,6 @@
 import type { MotorStart } from '../../backup/types.ts';
+import type { Limit } from '../../rules/limit.ts';
+import { type Working, worked } from '../../working.ts';
 import { type Judged, rule } from '../rule.ts';
 import { against } from '../units.ts';
 
@@ -13,10 +15,10 @@ export const backupStart = rule({
   sheet: '06',
   stops: true,
   question: 'Does the battery start each motor while the rest runs?',
-  judge: ({ backup }, limit) => backup.starts.map((start) => judgeStart(start, limit.value)),
+  judge: ({ backup }, limit) => backup.starts.map((start) => judgeStart(start, limit)),
 });
 
-function judgeStart(start: MotorStart, share: number): Judged {
+function judgeStart(start: MotorStart, { value: share, clause }: Limit): Judged {
   const { circuitId, name, verdict, withRestVA, availableVA, working, mends, k } = start;
   const about = { kind: 'circuit' as const, id: circuitId, name };
   if (verdict === 'no start peak') return { about, state: 'meets', title: `${name} starts softly, without a peak.` };
@@ -32,7 +34,14 @@ function judgeStart(start: MotorStart, share: number): Judged {
   }
   const { shown, ...measured } = against(withRestVA, 'at most', share * availableVA, 'VA');
   const title = `${name} starts with ${shown.value}, the rest running. The battery gives ${shown.limit} for seconds.`;
-  const said = { about, ...measured, title, working, mends };
+  const said = {
+    about,
+    ...measured,
+    title,
+    ...(start.withRestWorking === undefined ? {} : { working: start.withRestWorking }),
+    limitWorking: givenForSeconds(start, share, clause),
+    mends,
+  };
   if (verdict === 'starts') return withRestVA <= share * availableVA || k === undefined ? said : dips(start, k);
   if (verdict === 'ask') {
     return {
@@ -43,6 +52,14 @@ function judgeStart(start: MotorStart, share: number): Judged {
     };
   }
   return { ...said, state: 'fails' };
+}
+
+function givenForSeconds({ availableWorking, availableVA }: MotorStart, share: number, clause: string): Working {
+  const said = { name: 'share of it that is counted on', value: share, unit: '', source: clause };
+  return worked('Given for seconds', share * availableVA, 'VA', 'share · short-time rating', clause, [
+    said,
+    availableWorking,
+  ]);
 }
 
 /** Share of its locked-rotor current from which a motor starts: simulated in `physics/motor`, no published rule. */
@@ -56,6 +73,6 @@ function dips({ circuitId, name, working }: MotorStart, k: number): Judged {
     ...measured,
     title: `${name} finds ${shown.value} of its starting current. From ${shown.limit} it starts.`,
     detail: 'The lights dip while it runs up. Try it at commissioning.',
-    working,
+    working: worked(`${name}, share of its starting current`, 100 * k, '%', '100 · k', working.source, [working]),
   };
 }

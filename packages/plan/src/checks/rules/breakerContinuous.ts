@@ -1,5 +1,5 @@
 import { sheetOf } from '../../equipment.ts';
-import { worked } from '../../working.ts';
+import { given, worked } from '../../working.ts';
 import { abouts, plural } from '../abouts.ts';
 import { isWithin, rule } from '../rule.ts';
 import { signed } from '../showWithin.ts';
@@ -53,12 +53,25 @@ export const breakerContinuous = rule({
           : {}),
         needs: ['choices.confirmations'],
         working: worked(
+          `${fullest.name}, share of its breaker`,
+          100 * share,
+          '%',
+          'I_b ÷ I_n',
+          'unit and breaker sheets',
+          [
+            fullest.designWorking,
+            { name: 'rating of its breaker', value: fullest.breakerA, unit: 'A', source: 'breaker sheet' },
+          ],
+          { decimals: 0 },
+        ),
+        limitWorking: worked(
           'Carried in the heat',
           100 * most,
           '%',
-          beside ? '0.8 · (1 − 0.005 · (T − 30))' : '1 − 0.005 · (T − 30)',
+          beside ? `${limit.value} · (1 − 0.005 · (T − 30))` : '1 − 0.005 · (T − 30)',
           `${limit.clause}; ${limit.note ?? ''}`,
-          [{ name: 'heat at the board', value: heatC, unit: '°C', source: 'survey', at: 'facts.board.ambientC' }],
+          [given('heat at the board', heatC, '°C', 'facts.board.ambientC', 'survey')],
+          { decimals: 0 },
         ),
         mends: [{ words: 'Leave a blank way on both sides, or choose the next rating.' }],
       },

@@ -33,7 +33,8 @@ export const breakerRating = rule({
         limit: carriesA,
         unit: 'A',
         sense: 'at most',
-        working: worked('Carried for hours', carriesA, 'A', 'I_n · share', limit.clause, [
+        working: circuit.designWorking,
+        limitWorking: worked('Carried for hours', carriesA, 'A', 'I_n · share', limit.clause, [
           { name: 'rating', value: breaker.ratedA, unit: 'A', source: 'breaker sheet' },
           { name: 'its continuous share', value: breaker.continuousShare, unit: '', source: 'breaker sheet' },
           { name: 'factor of the region', value: limit.value, unit: '', source: limit.clause },

@@ -1,5 +1,5 @@
 import { sheetOf } from '../../equipment.ts';
-import { given } from '../../working.ts';
+import { given, worked } from '../../working.ts';
 import { type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
 
@@ -51,7 +51,9 @@ export const breakingCapacity = rule({
         limit: thing.kA,
         unit: 'kA',
         sense: 'at most',
-        working: given('Prospective current', prospectiveA, 'A', 'facts.supply.prospectiveA', 'survey'),
+        working: worked('Prospective current', value, 'kA', 'A ÷ 1000', 'survey', [
+          given('as the survey has it', prospectiveA, 'A', 'facts.supply.prospectiveA', 'survey'),
+        ]),
         mends: [{ words: 'Choose devices for more, or have back-up by the service fuse proven by its maker.' }],
       };
     });

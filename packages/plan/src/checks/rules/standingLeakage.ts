@@ -15,10 +15,11 @@ export const standingLeakage = rule({
       const breaker = sheetOf(choices.equipment, circuit.breakerSheetId, 'breaker');
       const trunk = trunks.trunks.find((each) => circuit.kind === 'trunk' && each.id === circuit.of);
       if (breaker.residualMA === undefined || trunk === undefined) return [];
-      const value = trunk.drops.reduce((sum, drop) => {
+      const sheets = trunk.drops.flatMap((drop) => {
         const unit = drop.unitId === undefined ? undefined : choices.units[drop.unitId];
-        return unit === undefined ? sum : sum + sheetOf(choices.equipment, unit.sheet, 'unit').standingLeakageMA;
-      }, 0);
+        return unit === undefined ? [] : [sheetOf(choices.equipment, unit.sheet, 'unit')];
+      });
+      const value = sheets.reduce((sum, sheet) => sum + sheet.standingLeakageMA, 0);
       const most = limit.value * breaker.residualMA;
       const shown = showWithin(value, most, 'at most', 1);
       return [
@@ -29,10 +30,35 @@ export const standingLeakage = rule({
           limit: most,
           unit: 'mA',
           sense: 'at most',
-          working: worked('Borne without tripping', most, 'mA', 'share · IΔn', limit.clause, [
-            { name: 'residual rating', value: breaker.residualMA, unit: 'mA', source: 'breaker sheet' },
-            { name: 'units', value: trunk.unitCount, unit: '', source: 'the job' },
-          ]),
+          working: worked(
+            `${circuit.name}, standing leakage`,
+            value,
+            'mA',
+            'sum of what its units leak',
+            'unit sheets',
+            [...new Set(sheets)].flatMap((sheet) => [
+              { name: `one ${sheet.name} leaks`, value: sheet.standingLeakageMA, unit: 'mA', source: 'unit sheet' },
+              {
+                name: `${sheet.name} on the trunk`,
+                value: sheets.filter((each) => each === sheet).length,
+                unit: '',
+                source: 'the job',
+              },
+            ]),
+            { decimals: 1 },
+          ),
+          limitWorking: worked(
+            'Borne without tripping',
+            most,
+            'mA',
+            'share · IΔn',
+            limit.clause,
+            [
+              { name: 'share', value: limit.value, unit: '', source: limit.clause },
+              { name: 'residual rating', value: breaker.residualMA, unit: 'mA', source: 'breaker sheet' },
+            ],
+            { decimals: 1 },
+          ),
           mends: [{ words: `Split the trunk, or leave the ${pack.words.residualDevice} out where the rules allow.` }],
         },
       ];

@@ -1,13 +1,28 @@
+import type { Limit } from '../../rules/limit.ts';
 import type { TrunkPlan } from '../../trunks/types.ts';
+import { type Working, worked } from '../../working.ts';
 import { abouts, trunkName } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { riseMends } from '../riseMends.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
 
-/** The region's share in volts between the terminals of the trunk's units. */
-export function riseLimitV(trunk: TrunkPlan, share: number, nominalV: number): number {
-  return trunk.rise.share > 0 ? (share * trunk.rise.totalV) / trunk.rise.share : share * nominalV;
+/**
+ * The region's share in volts between the terminals of the trunk's units, V.
+ *
+ * Shares are told in percent to four decimals at most. As whole millionths they multiply without the tail that 0.02
+ * has in binary: 2 % of 230 V is 4.6 V, not 4.6000000000000005 V.
+ */
+export function riseLimitV({ terminalV }: Pick<TrunkPlan, 'terminalV'>, share: number): number {
+  return (Math.round(1e6 * share) * terminalV) / 1e6;
+}
+
+/** How that limit came about. */
+export function riseLimitWorking(trunk: TrunkPlan, { value: share, clause }: Limit): Working {
+  return worked('Most it may rise', riseLimitV(trunk, share), 'V', 'share · nominal', clause, [
+    { name: 'share', value: share, unit: '', source: clause },
+    { name: 'nominal between its terminals', value: trunk.terminalV, unit: 'V', source: 'the supply' },
+  ]);
 }
 
 /** Facts of the mains that nobody has measured. */
@@ -33,7 +48,7 @@ export const trunkRise = rule({
       .filter((trunk) => trunk.unitCount > 0)
       .map((trunk): Judged => {
         const about = abouts.trunk(trunk.id, trunk.name);
-        const limitV = riseLimitV(trunk, limit.value, context.trunks.nominalV);
+        const limitV = riseLimitV(trunk, limit.value);
         const { totalV } = trunk.rise;
         const shown = showWithin(totalV, limitV, 'at most', 2);
         const where = trunk.drops.find((drop) => drop.number === trunk.farDrop)?.moduleNames[0];
@@ -57,6 +72,7 @@ export const trunkRise = rule({
           unit: 'V',
           sense: 'at most',
           working: trunk.riseWorking,
+          limitWorking: riseLimitWorking(trunk, limit),
           mends: riseMends(trunk, limitV, context),
         };
       });

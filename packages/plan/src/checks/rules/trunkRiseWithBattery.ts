@@ -2,7 +2,7 @@ import { abouts, trunkName } from '../abouts.ts';
 import { riseMends } from '../riseMends.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
 import { showWithin } from '../showWithin.ts';
-import { mainsNeeds, riseLimitV } from './trunkRise.ts';
+import { mainsNeeds, riseLimitV, riseLimitWorking } from './trunkRise.ts';
 
 /** Trunk rise with every battery giving at its rating too: the second, larger case. */
 export const trunkRiseWithBattery = rule({
@@ -15,7 +15,7 @@ export const trunkRiseWithBattery = rule({
       if (trunk.riseWithBattery === undefined || trunk.unitCount === 0) return [];
       const { totalV, working } = trunk.riseWithBattery;
       const about = abouts.trunk(trunk.id, trunk.name);
-      const limitV = riseLimitV(trunk, limit.value, context.trunks.nominalV);
+      const limitV = riseLimitV(trunk, limit.value);
       const shown = showWithin(totalV, limitV, 'at most', 2);
       if (!trunk.mainsKnown && isWithin(totalV, limitV, 'at most')) {
         return [
@@ -37,6 +37,7 @@ export const trunkRiseWithBattery = rule({
           unit: 'V',
           sense: 'at most',
           working,
+          limitWorking: riseLimitWorking(trunk, limit),
           mends: riseMends(trunk, limitV, context, totalV - trunk.rise.totalV),
         },
       ];

@@ -46,16 +46,39 @@ export const unitsPerTrunk = rule({
           unit: 'units',
           sense: 'at most',
           working: worked(
+            `Units on ${trunkName(trunk.name)}`,
+            trunk.unitCount,
+            '',
+            'drops that hold a unit',
+            'the job',
+            [...new Set(unitSheets)].map((sheet) => ({
+              name: sheet.name,
+              value: unitSheets.filter((each) => each === sheet).length,
+              unit: '',
+              source: 'the job',
+            })),
+          ),
+          limitWorking: worked(
             `Most units of ${trunkName(trunk.name)}`,
             bound.most,
             '',
             'the least of breaker, cable and sheet, in units',
             'equipment sheets',
             [
-              { name: 'current of the busiest line', value: trunk.currentA, unit: 'A', source: 'unit sheets' },
-              ...bounds
-                .slice(0, 3)
-                .map(({ by, at, unit }) => ({ name: by, value: at, unit, source: 'equipment sheets' })),
+              trunk.currentWorking,
+              // a sheet that many units share is named once
+              ...[...new Map(bounds.map((each) => [each.by, each])).values()].map(({ by, most, at, unit }) =>
+                unit === ''
+                  ? { name: by, value: most, unit: 'units', source: 'equipment sheets' }
+                  : worked(
+                      by,
+                      most,
+                      'units',
+                      'what it carries ÷ current of the busiest line · units, whole',
+                      'sheets',
+                      [{ name: 'carries', value: at, unit, source: 'equipment sheets' }],
+                    ),
+              ),
             ],
           ),
           mends: [{ words: `Move ${plural(trunk.unitCount - bound.most, 'unit')} to another trunk.` }],
