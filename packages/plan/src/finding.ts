@@ -61,6 +61,8 @@ export interface Finding {
   readonly state: 'meets' | 'fails' | 'ask';
   /** True where it meets a limit known only from memory that no licensed person has confirmed for this edition. */
   readonly unconfirmed: boolean;
+  /** Whose word stands behind the limit, for this edition. */
+  readonly confirmed?: { readonly by: string; readonly licence?: string; readonly on: string };
   readonly value?: number;
   readonly limit?: number;
   readonly unit?: string;
@@ -86,6 +88,13 @@ export interface Finding {
 /** `meets`, `fails`, `ask`, or `meets, limit unconfirmed`. */
 export function stateWords(finding: Pick<Finding, 'state' | 'unconfirmed'>): string {
   return finding.state === 'meets' && finding.unconfirmed ? 'meets, limit unconfirmed' : finding.state;
+}
+
+/** `Limit confirmed by Nia Rees, licence 4711, 2026-05-02.` */
+export function confirmedWords({ confirmed }: Pick<Finding, 'confirmed'>): string | undefined {
+  if (confirmed === undefined) return undefined;
+  const licence = confirmed.licence === undefined ? '' : `, licence ${confirmed.licence}`;
+  return `Limit confirmed by ${confirmed.by}${licence}, ${confirmed.on}.`;
 }
 
 /** How many of each state. */

@@ -41,6 +41,18 @@ test('a missing record low asks, and the weather never answers in its place', as
   }
 });
 
+test('a limit that somebody confirmed says who and when; a word that matches nothing is told', async () => {
+  const job = changed((draft) => {
+    draft.choices.confirmations = {
+      one: { rule: 'fault-loop', edition: 'AS/NZS 3000 2018', by: 'Nia Rees', licence: '4711', on: '2026-05-02' },
+      two: { rule: 'fault-loops', edition: '2018', by: 'Nia Rees', on: '2026-05-02' },
+    };
+  });
+  const { text } = await runInMemory(registerCheck, { 'k.job.json': job }, 'check', 'k.job.json', '--all');
+  expect(text).toContain('Limit confirmed by Nia Rees, licence 4711, 2026-05-02.');
+  expect(text).toContain('Confirmation two by Nia Rees (fault-loops, edition 2018) counts for nothing');
+});
+
 test('a job on standard input', async () => {
   const { verdict } = await runInMemory(registerCheck, { '-': kestrel }, 'check', '-');
   expect(verdict).toBe(1);

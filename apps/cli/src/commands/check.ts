@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import { type Finding, howFar, type Plan, type PlanInputs, stateWords, workOut } from '@eaveline/plan';
+import { confirmedWords, type Finding, howFar, type Plan, type PlanInputs, stateWords, workOut } from '@eaveline/plan';
 import type { Outcome } from '../io.ts';
 import { openJob, openWeather } from '../jobFile.ts';
 import type { Register } from '../program.ts';
@@ -29,6 +29,7 @@ function findingsJson(plan: Plan): string {
       tally: checks.tally,
       findings: checks.findings,
       unconfirmed: checks.unconfirmed,
+      idleConfirmations: checks.idleConfirmations,
       leavesOut: checks.leavesOut,
     },
     null,
@@ -44,6 +45,7 @@ function findingsText(plan: Plan, all: boolean): string {
     `${fails} ${fails === 1 ? 'fails' : 'fail'}, ${ask} ask, ${meets} meet${unconfirmed > 0 ? `, ${unconfirmed} of them by a limit nobody has confirmed` : ''}.`,
     `Weather: ${site.climate.kind}, ${site.climate.name}, ${howFar(site.climate)}.`,
     `Rules: ${checks.pack}/${checks.variant}. The licensed person decides.`,
+    ...checks.idleConfirmations,
     '',
   ];
   const shown = checks.findings.filter((finding) => all || finding.state !== 'meets');
@@ -56,11 +58,13 @@ function findingsText(plan: Plan, all: boolean): string {
 }
 
 function findingLines(finding: Finding): string[] {
+  const confirmed = confirmedWords(finding);
   const mends = finding.mends.map((mend) => `      mend: ${mend.words}`);
   return [
     `${stateWords(finding).padEnd(5)} ${finding.title}`,
     ...(finding.detail === undefined ? [] : [`      ${finding.detail}`]),
     `      ${[finding.clause, finding.edition, finding.seen].filter((part) => part !== '').join(' · ')}`,
+    ...(confirmed === undefined ? [] : [`      ${confirmed}`]),
     ...mends,
     '',
   ];

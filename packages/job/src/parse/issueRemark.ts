@@ -42,6 +42,7 @@ const WAYS_OUT: readonly (readonly [RegExp, string])[] = [
   [/recordLowC$/, 'The lowest air temperature on record, in °C; leave it out where it is not known.'],
   [/dayShape$/, 'Give 24 shares of a day, one for each hour from midnight.'],
   [/pitchDeg$/, 'Pitch in degrees from level: 6 in 12 is 26.6.'],
+  [/confirmations\.[^.]+\.by$/, 'Say which licensed person read the limit, or take the confirmation out.'],
   [/conductor$/, 'Keep the one that stands on the cable: areaMm2 for metric, awg for American.'],
 ];
 
@@ -153,6 +154,7 @@ function lookAgain(origin: string, what: string): string {
 function pattern(issue: { readonly pattern?: string | undefined; readonly format: string }): string {
   if (issue.pattern?.includes('a-z0-9')) return 'lower-case letters, digits and hyphens';
   if (issue.pattern?.includes('\\d\\d:\\d\\d')) return 'a time of day as 07:00';
+  if (issue.pattern === '/\\S/') return 'a text that is not empty';
   return `a text of the form ${issue.pattern ?? issue.format}`;
 }
 

@@ -325,3 +325,17 @@ test('5,000 modules open in less than a second', () => {
   expect(Object.keys(opened?.choices.modules ?? {})).toHaveLength(5000);
   expect(tookMs).toBeLessThan(1000);
 });
+
+test('a confirmation without a name behind it is refused', () => {
+  for (const by of ['', '  ']) {
+    const parsed = broken((job) => {
+      job.choices.confirmations = { one: { rule: 'fault-loop', edition: '2018', by, on: '2026-05-02' } };
+    });
+    expect(parsed.job).toBeUndefined();
+    expect(at(parsed, 'choices.confirmations.one.by')).toMatchObject({
+      severity: 'stop',
+      wanted: 'a text that is not empty',
+      mend: 'Say which licensed person read the limit, or take the confirmation out.',
+    });
+  }
+});

@@ -9,6 +9,7 @@ import {
   countOrNone,
   dropNumber,
   open,
+  personName,
   placeInRow,
   placeM,
   share,
@@ -141,7 +142,7 @@ export const daySchema = open({
 export const confirmationSchema = open({
   rule: z.string(),
   edition: z.string(),
-  by: z.string(),
+  by: personName,
   licence: z.string().optional(),
   on: civilDate,
 });

@@ -48,6 +48,8 @@ export const placeInRow = z.int().min(1).max(200);
 export const edgeM = z.number().min(SMALLEST).max(500);
 /** A share of one. */
 export const share = z.number().min(0).max(1);
+/** A person's name: a word without a name behind it is nobody's. */
+export const personName = z.string().regex(/\S/, 'a name');
 /** Civil date, `2026-05-15`. */
 export const civilDate = z.iso.date();
 /** An instant, `2026-05-15T06:10:00Z`. */

@@ -1,6 +1,6 @@
 import { demoJobs, type Job, jobSchema, kestrelRise, larkspurLane, practiceYard, quaysideTerrace } from '@eaveline/job';
 import { expect, test } from 'vitest';
-import type { Finding } from '../finding.ts';
+import { confirmedWords, type Finding } from '../finding.ts';
 import { rulePacks } from '../rules/index.ts';
 import { checksStage } from './index.ts';
 import { leftOut } from './leftOut.ts';
@@ -208,6 +208,31 @@ test('a licensed person’s word closes one line of the unconfirmed, for its edi
     changed(quaysideTerrace, (draft) => Object.assign(draft.choices.confirmations, { one: word('1992') })),
   );
   expect(older.unconfirmed.some((one) => one.rule === rule)).toBe(true);
+  // whose word it is stands in every finding it is behind
+  const behind = confirmed.findings.filter((finding) => finding.rule === rule && finding.edition === edition);
+  expect(behind.length).toBeGreaterThan(0);
+  for (const finding of behind) expect(finding.confirmed).toEqual({ by: 'Nia', licence: 'E-1', on: '2026-05-02' });
+  expect(confirmedWords(behind[0] as Finding)).toBe('Limit confirmed by Nia, licence E-1, 2026-05-02.');
+  expect(confirmed.idleConfirmations).toEqual([]);
+  expect(older.findings.some((finding) => finding.confirmed !== undefined)).toBe(false);
+});
+
+test('a word for a rule the region lacks, or for another edition, is told and counts for nothing', () => {
+  const word = (rule: string, edition: string) => ({ rule, edition, by: 'Nia', on: '2026-05-02' });
+  const { idleConfirmations, leavesOut } = checksOf(
+    changed(kestrelRise, (draft) => {
+      draft.choices.confirmations = {
+        right: word('fault-loop', 'AS/NZS 3000 2018'),
+        misspelt: word('fault-lop', 'AS/NZS 3000 2018'),
+        old: word('fault-loop', '2007'),
+      };
+    }),
+  );
+  expect(idleConfirmations).toEqual([
+    'Confirmation misspelt by Nia (fault-lop, edition AS/NZS 3000 2018) counts for nothing: au-nz/au has no rule of that name.',
+    'Confirmation old by Nia (fault-loop, edition 2007) counts for nothing: the edition in force is AS/NZS 3000 2018.',
+  ]);
+  expect(leavesOut).toEqual(expect.arrayContaining([...idleConfirmations]));
 });
 
 test('the stage’s view leaves out what no rule reads', () => {

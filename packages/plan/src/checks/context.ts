@@ -1,4 +1,4 @@
-import type { Choices, Facts, Job } from '@eaveline/job';
+import type { Choices, Confirmation, Facts, Job } from '@eaveline/job';
 import type { Plan } from '../plan.ts';
 import type { RulePack } from '../rules/pack.ts';
 import type { RuleId } from '../rules/ruleLimits.ts';
@@ -39,10 +39,19 @@ export interface CheckContext extends CheckView, Pick<Plan, CheckedStages> {
   readonly pack: RulePack;
   /** True where a licensed person has put a name to this rule for the edition in force; of another document where named. */
   confirmed(rule: RuleId, document?: string): boolean;
+  /** That person's word. */
+  wordFor(rule: RuleId, document?: string): Confirmation | undefined;
 }
 
 /** Puts the context of a job together. */
 export function contextOf(view: CheckView, pack: RulePack, stages: Pick<Plan, CheckedStages>): CheckContext {
+  const wordFor: CheckContext['wordFor'] = (rule, document = pack.rules[rule]?.document ?? '') => {
+    const edition = editionOf(view.choices.rules, pack, document);
+    const full = editionName(document, edition);
+    return Object.values(view.choices.confirmations).find(
+      (word) => word.rule === rule && (word.edition === edition || word.edition === full),
+    );
+  };
   return {
     ...view,
     site: stages.site,
@@ -53,13 +62,8 @@ export function contextOf(view: CheckView, pack: RulePack, stages: Pick<Plan, Ch
     backup: stages.backup,
     structure: stages.structure,
     pack,
-    confirmed: (rule, document = pack.rules[rule]?.document ?? '') => {
-      const edition = editionOf(view.choices.rules, pack, document);
-      const full = editionName(document, edition);
-      return Object.values(view.choices.confirmations).some(
-        (word) => word.rule === rule && (word.edition === edition || word.edition === full),
-      );
-    },
+    wordFor,
+    confirmed: (rule, document) => wordFor(rule, document) !== undefined,
   };
 }
 

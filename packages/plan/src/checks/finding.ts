@@ -1,3 +1,4 @@
+import type { Confirmation } from '@eaveline/job';
 import type { Finding } from '../finding.ts';
 import type { Limit } from '../rules/pack.ts';
 import { type CheckContext, editionName, editionOf } from './context.ts';
@@ -10,12 +11,13 @@ import { type Judged, type Rule, stateOf } from './rule.ts';
 export function finding(
   rule: Pick<Rule, 'id' | 'sheet' | 'stops'>,
   limit: Pick<Limit<unknown>, 'clause' | 'document' | 'seen'>,
-  context: Pick<CheckContext, 'pack' | 'choices' | 'confirmed'>,
+  context: Pick<CheckContext, 'pack' | 'choices' | 'wordFor'>,
   judged: Judged,
 ): Finding {
   const state = stateOf(judged);
   const from = judged.from ?? limit;
   const seen = judged.seen ?? from.seen;
+  const word = context.wordFor(rule.id, from.document);
   const measured = 'value' in judged ? judged : undefined;
   return {
     rule: rule.id,
@@ -24,7 +26,8 @@ export function finding(
     title: judged.title,
     ...(judged.detail === undefined ? {} : { detail: judged.detail }),
     state,
-    unconfirmed: state === 'meets' && seen === 'memory' && !context.confirmed(rule.id, from.document),
+    unconfirmed: state === 'meets' && seen === 'memory' && word === undefined,
+    ...(word === undefined ? {} : { confirmed: confirmedBy(word) }),
     ...(measured === undefined
       ? {}
       : {
@@ -44,4 +47,8 @@ export function finding(
     sheet: rule.sheet,
     stops: state !== 'meets' && rule.stops && seen !== 'practice',
   };
+}
+
+function confirmedBy({ by, licence, on }: Confirmation): NonNullable<Finding['confirmed']> {
+  return { by, ...(licence === undefined ? {} : { licence }), on };
 }

@@ -2,6 +2,7 @@ import { tally } from '../finding.ts';
 import { packFor } from '../rules/index.ts';
 import type { Stage } from '../stage.ts';
 import { type CheckedStages, type CheckView, contextOf } from './context.ts';
+import { idleConfirmations } from './idleConfirmations.ts';
 import { leftOut, unconfirmedOf } from './leftOut.ts';
 import { rules } from './rules/index.ts';
 import { runRule } from './runRules.ts';
@@ -18,6 +19,7 @@ export const checksStage: Stage<'checks', CheckedStages, CheckView> = {
     const pack = packFor(view.choices.rules);
     const context = contextOf(view, pack, before);
     const findings = sortFindings(rules.flatMap((rule) => runRule(rule, context)));
+    const idle = idleConfirmations(context, findings);
     return {
       pack: pack.id,
       variant: pack.variant,
@@ -25,8 +27,9 @@ export const checksStage: Stage<'checks', CheckedStages, CheckView> = {
       findings,
       tally: tally(findings),
       unconfirmed: unconfirmedOf(findings),
+      idleConfirmations: idle,
       words: pack.words,
-      leavesOut: leftOut(pack),
+      leavesOut: [...leftOut(pack), ...idle],
     };
   },
 };

@@ -9,6 +9,8 @@ export interface ChecksPlan {
   readonly tally: Tally;
   /** Limits from memory that stand behind a `meets` and nobody has confirmed. */
   readonly unconfirmed: readonly { readonly rule: string; readonly clause: string; readonly edition: string }[];
+  /** Confirmations that match no rule or no edition in force, each a sentence. */
+  readonly idleConfirmations: readonly string[];
   readonly words: RegionWords;
   readonly leavesOut: readonly string[];
 }
