@@ -4,7 +4,7 @@ export {
   HistoryUnreadable,
   type JobDocument,
   openDocument,
-  type Stepped,
+  type SteppedEdits,
 } from './document/jobDocument.ts';
 export type { Moment } from './document/jobHistory.ts';
 export type { Reason } from './document/reason.ts';

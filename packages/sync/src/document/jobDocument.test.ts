@@ -115,8 +115,12 @@ describe('the history says who, when and what', () => {
 });
 
 describe('a step back is by meaning', () => {
-  const back = (document: JobDocument, step: string) => document.step(step, reason('back', { kind: 'undo' }), T0);
-  const forth = (document: JobDocument, step: string) => document.step(step, reason('forth', { kind: 'redo' }), T0);
+  function walk(document: JobDocument, step: string, kind: 'undo' | 'redo') {
+    const { edits, left } = document.editsOfStep(step, kind);
+    return { change: document.commit(edits, reason(kind, { kind, of: step }), T0), left };
+  }
+  const back = (document: JobDocument, step: string) => walk(document, step, 'undo');
+  const forth = (document: JobDocument, step: string) => walk(document, step, 'redo');
 
   test('without end: forty steps back to the beginning, forty forth again', () => {
     const { document } = begin();
@@ -182,6 +186,18 @@ describe('a step back is by meaning', () => {
     expect(valueAt(document.job(), path)).toBeUndefined();
     back(document, words.step);
     expect(document.job()).toEqual(kestrelRise);
+  });
+
+  test('a record is no step: it is superseded, never taken back', () => {
+    const { document } = begin();
+    const path = ['records', 'serials', 'n1-7'];
+    edit(
+      document,
+      path,
+      { at: '2026-05-15T06:00:00Z', by: 'Nia', of: 'n1-7', serial: 'A1' },
+      reason('serial', { kind: 'record' }),
+    );
+    expect(document.stepsOf('phone')).toEqual({ back: [], forth: [] });
   });
 
   test('a new edit after a step back ends what could be done again', () => {

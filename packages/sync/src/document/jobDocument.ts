@@ -15,10 +15,9 @@ export class HistoryUnreadable extends Error {
   override readonly name = 'HistoryUnreadable';
 }
 
-/** What became of a step back or forth. */
-export interface Stepped {
-  /** Left out where nothing of the step stood as it had been left. */
-  readonly change: StoredChange | undefined;
+/** What a step back or forth would do. */
+export interface SteppedEdits {
+  readonly edits: readonly Edit[];
   /** Places somebody has changed since: these stay as they are. */
   readonly left: readonly Edit[];
 }
@@ -40,8 +39,8 @@ export interface JobDocument {
   /** What one change did. */
   editsOf(moment: Moment): readonly Edit[];
   stepsOf(device: string): StepsBackAndForth;
-  /** Takes a step back (`undo`) or does it again (`redo`), as a change of its own. */
-  step(step: string, reason: Reason, atS: number): Stepped;
+  /** What taking a step back (`undo`), or doing it again (`redo`), would change. It is committed like any edit. */
+  editsOfStep(step: string, kind: 'undo' | 'redo'): SteppedEdits;
   has(heads: readonly string[]): boolean;
   snapshot(): Uint8Array;
 }
@@ -150,20 +149,19 @@ function documentOf(opened: Doc): JobDocument {
       return !same(before, A.getHeads(doc));
     },
 
-    step(step, reason, atS) {
+    editsOfStep(step, kind) {
       const own = moments()
         .filter(({ reason: { step: each } }) => each === step)
         .flatMap(editsOf);
-      const begun = plain(doc);
-      let job: unknown = begun;
+      const now = plain(doc);
+      let job: unknown = now;
       const left: Edit[] = [];
-      const undoing = reason.kind === 'undo';
-      for (const { path, before, after } of undoing ? own.toReversed() : own) {
-        const [from, to] = undoing ? [after, before] : [before, after];
+      for (const { path, before, after } of kind === 'undo' ? own.toReversed() : own) {
+        const [from, to] = kind === 'undo' ? [after, before] : [before, after];
         if (same(valueAt(job, path), from)) job = withAt(job, path, to);
         else left.push({ path, before: from, after: to });
       }
-      return { change: write(editsBetween(begun, job), { ...reason, of: step }, atS), left };
+      return { edits: editsBetween(now, job), left };
     },
   };
 }

@@ -8,12 +8,13 @@ export interface Reason {
   readonly device: string;
   /** Changes of one step bear one name: letters typed into a field are one step. */
   readonly step: string;
-  readonly kind: 'begun' | 'edit' | 'undo' | 'redo' | 'gone back' | 'taken in';
+  /** A record is superseded, never taken back. */
+  readonly kind: 'begun' | 'edit' | 'record' | 'undo' | 'redo' | 'gone back' | 'taken in';
   /** Step taken back or done again. */
   readonly of?: string;
 }
 
-const KINDS: readonly Reason['kind'][] = ['begun', 'edit', 'undo', 'redo', 'gone back', 'taken in'];
+const KINDS: readonly Reason['kind'][] = ['begun', 'edit', 'record', 'undo', 'redo', 'gone back', 'taken in'];
 
 /** A reason as a change's message bears it. */
 export function messageOf(reason: Reason): string {
