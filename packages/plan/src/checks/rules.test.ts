@@ -84,6 +84,18 @@ test('each region judges its own limit: one design, three packs', () => {
   expect([rise('au'), rise('gb')]).toEqual(['meets', 'fails']);
 });
 
+test('a rail outside its clamp zone says from where to where the zone goes, with digits that tell them apart', () => {
+  const saidAt = (mm: number) =>
+    findingsOf(
+      { rule: 'clamp-zone', variant: 'au', fails: {}, meets: {} },
+      { set: ({ stages }) => Object.assign(stages.array.rails[0] ?? {}, { fromModuleEdgeMm: mm, inZone: false }) },
+    ).find(({ state }) => state === 'fails')?.title;
+  // 20 to 30 % of 1722 mm: 344.4 to 516.6 mm
+  expect(saidAt(250)).toBe('N1 lower crosses 250 mm from the lower edge. The zone is 344 to 517 mm.');
+  expect(saidAt(344)).toBe('N1 lower crosses 344.0 mm from the lower edge. The zone is 344.4 to 517 mm.');
+  expect(saidAt(517)).toBe('N1 lower crosses 517.0 mm from the lower edge. The zone is 344 to 516.6 mm.');
+});
+
 test('above an older edition’s figure for lines it asks, for the one in force was not found', () => {
   const [finding] = findingsOf(
     { rule: 'line-difference', variant: 'au', fails: {}, meets: {} },

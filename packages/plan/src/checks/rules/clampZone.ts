@@ -6,7 +6,7 @@ import { plural } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
 import { failingOrNearest } from '../failingOrNearest.ts';
 import { type Judged, rule } from '../rule.ts';
-import { signed } from '../showWithin.ts';
+import { showWithin, signed } from '../showWithin.ts';
 
 /**
  * Clamp zone: does every rail meet the frames where the module sheet allows clamps?
@@ -34,13 +34,16 @@ function judgeRail(rail: Rail, rails: readonly Rail[]): Judged {
   const [low, high] = rail.zoneMm;
   const at = rail.fromModuleEdgeMm;
   const above = at - low > high - at;
+  const sense = above ? ('at most' as const) : ('at least' as const);
+  const shown = showWithin(at, above ? high : low, sense, 0);
+  const zone = above ? `${signed(low, 0)} to ${shown.limit}` : `${shown.limit} to ${signed(high, 0)}`;
   return {
     about: { kind: 'rail', id: rail.id, name: rail.name },
-    title: `${rail.name} crosses ${signed(at, 0)} mm from the lower edge. The zone is ${signed(low, 0)} to ${signed(high, 0)} mm.`,
+    title: `${rail.name} crosses ${shown.value} mm from the lower edge. The zone is ${zone} mm.`,
     value: at,
     limit: above ? high : low,
     unit: 'mm',
-    sense: above ? 'at most' : 'at least',
+    sense,
     state: rail.inZone ? 'meets' : 'fails',
     working: worked(
       `${rail.name}, from the lower edge of the row`,
