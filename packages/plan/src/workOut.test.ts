@@ -1,8 +1,7 @@
 import { demoJobs, type Job, kestrelRise } from '@eaveline/job';
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
+import { withoutClockAndDice } from '../test/withoutClockAndDice.ts';
 import { createPlanner, stageNames, workOut } from './workOut.ts';
-
-afterEach(() => vi.restoreAllMocks());
 
 const changed = (change: (job: Job) => void): Job => {
   const job = structuredClone(kestrelRise);
@@ -19,13 +18,37 @@ test('every demo job is worked out through all thirteen stages', () => {
 });
 
 test('workOut consults neither clock nor dice', () => {
-  const forbid = (what: string) => () => {
-    throw new Error(`${what} is not an input of a job`);
-  };
-  vi.spyOn(Math, 'random').mockImplementation(forbid('chance'));
-  vi.spyOn(Date, 'now').mockImplementation(forbid('the clock'));
-  for (const job of demoJobs) workOut(job);
+  withoutClockAndDice(() => {
+    for (const job of demoJobs) workOut(job);
+  });
 });
+
+const FAULTS: readonly (readonly [string, () => unknown])[] = [
+  ['new Date()', () => String(new Date())],
+  ['Date()', () => Date()],
+  ['Date.now', () => Date.now()],
+  ['performance.now', () => performance.now()],
+  ['a format of no instant', () => new Intl.DateTimeFormat('en-GB').formatToParts()],
+  ['Math.random', () => Math.random()],
+  ['crypto.getRandomValues', () => crypto.getRandomValues(new Uint8Array(1))],
+  ['crypto.randomUUID', () => crypto.randomUUID()],
+];
+
+test.each(FAULTS)(
+  '%s planted where workOut reads the record low is caught, and only while it is watched',
+  (_, fault) => {
+    const planted = structuredClone(kestrelRise);
+    Object.defineProperty(planted.facts.site, 'recordLowC', {
+      enumerable: true,
+      get: () => {
+        fault();
+        return -4;
+      },
+    });
+    expect(() => withoutClockAndDice(() => workOut(planted))).toThrow('is not an input of a job');
+    expect(workOut(planted).checks.findings.length).toBeGreaterThan(10);
+  },
+);
 
 test('the same job gives the same plan', () => {
   expect(workOut(kestrelRise)).toEqual(workOut(structuredClone(kestrelRise)));
