@@ -1,3 +1,7 @@
+export { type CleanJob, type CleanSheet, cleanJob } from './copy/cleanJob.ts';
+export { type Duplicate, type DuplicateFor, duplicateJob, type OtherSite } from './copy/duplicateJob.ts';
+export { idFrom } from './copy/idFrom.ts';
+export { isRegionCode, type Region, type RegionCode, regions, type Supply } from './copy/regions.ts';
 export {
   demoJobs,
   ironbarkClinic,

@@ -1,4 +1,4 @@
-import { demoSheets, type JobDraft, jobSchema, writeJob } from '@eaveline/job';
+import { cleanJob, isRegionCode, regions, remarkLine, writeJob } from '@eaveline/job';
 import type { Io, Outcome } from '../io.ts';
 import type { Register } from '../program.ts';
 
@@ -9,85 +9,14 @@ export interface NewOptions {
   readonly lon: string;
 }
 
-/** What a region brings to a clean sheet. Facts of the place are left for the survey. */
-const REGIONS: Readonly<
-  Record<string, { rules: JobDraft['choices']['rules']; zone: string; supply: JobDraft['facts']['supply'] }>
-> = {
-  au: region('au-nz', 'au', 'Australia/Melbourne', {
-    system: 'single-phase',
-    nominalV: 230,
-    earthing: 'MEN',
-    serviceA: 63,
-  }),
-  nz: region('au-nz', 'nz', 'Pacific/Auckland', {
-    system: 'single-phase',
-    nominalV: 230,
-    earthing: 'MEN',
-    serviceA: 63,
-  }),
-  gb: region('iec-eu', 'gb', 'Europe/London', {
-    system: 'single-phase',
-    nominalV: 230,
-    earthing: 'TN-C-S',
-    serviceA: 80,
-  }),
-  ie: region('iec-eu', 'ie', 'Europe/Dublin', {
-    system: 'single-phase',
-    nominalV: 230,
-    earthing: 'TN-C-S',
-    serviceA: 63,
-  }),
-  eu: region('iec-eu', 'eu', 'Europe/Berlin', { system: 'three-phase', nominalV: 230, earthing: 'TN-S', serviceA: 35 }),
-  us: region('us', 'us', 'America/Denver', {
-    system: 'split-phase',
-    nominalV: 120,
-    earthing: 'US-grounded',
-    serviceA: 200,
-  }),
-};
-
-function region(
-  pack: JobDraft['choices']['rules']['pack'],
-  variant: JobDraft['choices']['rules']['variant'],
-  zone: string,
-  supply: JobDraft['facts']['supply'],
-) {
-  return { rules: { pack, variant }, zone, supply };
-}
-
-/** A clean job: one address, a place, a region. Everything the survey has to find is open, and the checks ask for it. */
-export function newJob({ name, region: code, lat, lon }: NewOptions): Outcome {
-  const brought = REGIONS[code];
-  if (brought === undefined) {
-    return { text: `There is no region '${code}'. There are: ${Object.keys(REGIONS).join(', ')}.`, verdict: 2 };
+/** A clean job as text, or why there is none. */
+export function newJob({ name, region, lat, lon }: NewOptions): Outcome {
+  if (!isRegionCode(region)) {
+    return { text: `There is no region '${region}'. There are: ${Object.keys(regions).join(', ')}.`, verdict: 2 };
   }
-  const id = name
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  const draft: JobDraft = {
-    format: 'eaveline-job',
-    version: 1,
-    id: id === '' ? 'job' : id,
-    name,
-    firm: { name: 'your firm' },
-    facts: {
-      site: { address: name, latitudeDeg: Number(lat), longitudeDeg: Number(lon), zone: brought.zone },
-      supply: brought.supply,
-      board: {},
-      roof: { planes: {} },
-    },
-    choices: {
-      rules: brought.rules,
-      equipment: structuredClone<JobDraft['choices']['equipment']>(demoSheets),
-    },
-  };
-  const parsed = jobSchema.safeParse(draft);
-  if (!parsed.success) {
-    const lines = parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);
-    return { text: ['The job could not be made.', ...lines].join('\n'), verdict: 2 };
-  }
-  return { text: writeJob(parsed.data), verdict: 0 };
+  const made = cleanJob({ name, region, latitudeDeg: Number(lat), longitudeDeg: Number(lon) });
+  if ('job' in made) return { text: writeJob(made.job), verdict: 0 };
+  return { text: ['The job could not be made.', ...made.remarks.map(remarkLine)].join('\n'), verdict: 2 };
 }
 
 /** `eaveline new FILE`. Never writes over a file that is there. */
@@ -97,7 +26,7 @@ export const registerNew: Register = (program, io) => {
     .description('begin a job file: one address, a place and a region; the survey fills the rest')
     .argument('<file>', 'job file to write')
     .requiredOption('--name <name>', 'address or name of the job')
-    .requiredOption('--region <code>', Object.keys(REGIONS).join(', '))
+    .requiredOption('--region <code>', Object.keys(regions).join(', '))
     .requiredOption('--lat <degrees>', 'latitude, north positive')
     .requiredOption('--lon <degrees>', 'longitude, east positive')
     .action(async (path: string, options: NewOptions) => {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choicesSchema } from './choices.ts';
 import { factsSchema } from './facts.ts';
-import { open } from './open.ts';
+import { instant, open } from './open.ts';
 import { recordsSchema } from './records.ts';
 
 /** The version this code writes. Older ones are lifted by `migrate`. */
@@ -27,6 +27,8 @@ export const jobSchema = open({
   /** One short sentence for the Book. */
   about: z.string().default(''),
   state: z.enum(['survey', 'design', 'letter', 'booked', 'on site', 'tested', 'handed over']).default('survey'),
+  /** Taken off the shelves, by whom and when; nothing of it is lost, and it can be taken back. */
+  archived: open({ at: instant, by: z.string() }).optional(),
   facts: factsSchema,
   choices: choicesSchema,
   records: recordsSchema.default({ serials: {}, readings: {}, torques: {}, photos: {}, signatures: {} }),
