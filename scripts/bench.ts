@@ -58,6 +58,16 @@ async function time({ run }: Bench): Promise<number[]> {
 
 const rounded = (value: number) => Number(value.toPrecision(4));
 
+function medianOf(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = sorted.length / 2;
+  return ((sorted[Math.ceil(half) - 1] as number) + (sorted[Math.floor(half)] as number)) / 2;
+}
+
+/**
+ * One line of the output. The budget is held against the smallest time, `withinByMin`: what else the computer does only
+ * ever adds. The median says what a person meets.
+ */
 function lineOf({ name, steps, budget }: Bench, timesMs: readonly number[]) {
   const minMs = Math.min(...timesMs);
   const meanMs = timesMs.reduce((sum, ms) => sum + ms, 0) / timesMs.length;
@@ -65,10 +75,11 @@ function lineOf({ name, steps, budget }: Bench, timesMs: readonly number[]) {
   return {
     name,
     minMs: rounded(minMs),
+    medianMs: rounded(medianOf(timesMs)),
     meanMs: rounded(meanMs),
     sdMs: rounded(sdMs),
     ...(steps ? { minNsPerStep: rounded((minMs * 1e6) / steps) } : {}),
-    ...(budget ? { budgetMs: budget.ms, within: minMs <= budget.ms } : {}),
+    ...(budget ? { budgetMs: budget.ms, withinByMin: minMs <= budget.ms } : {}),
     runs: timesMs.length,
     node: process.versions.node,
     cpu: cpus()[0]?.model ?? 'unknown',
@@ -90,7 +101,7 @@ async function runBenches(args: readonly string[]): Promise<boolean> {
         await checkOnce(bench);
         const line = once ? { name: bench.name, answer: 'right' } : lineOf(bench, await time(bench));
         console.log(JSON.stringify(line));
-        if ('within' in line && !line.within) good = false;
+        if ('withinByMin' in line && !line.withinByMin) good = false;
       } catch (error) {
         good = false;
         console.log(JSON.stringify({ name: bench.name, file: relative(ROOT, file), error: String(error) }));
