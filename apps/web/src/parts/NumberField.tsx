@@ -1,10 +1,10 @@
+import { quantityRefusalWords, readQuantity } from '@eaveline/job';
 import { useId, useState } from 'react';
 import { useJob } from '../job/JobContext.tsx';
 import { valueAt } from '../job/path.ts';
 import { countWord, sentence } from '../words/count.ts';
 import styles from './Field.module.css';
 import { Mark } from './Mark.tsx';
-import { readNumber } from './readNumber.ts';
 
 export interface NumberFieldProps {
   readonly label: string;
@@ -20,7 +20,10 @@ export interface NumberFieldProps {
   readonly times?: number;
 }
 
-/** A number of the job, typed in place: taken while typing, or refused with the way out beside it. */
+/**
+ * A number of the job, typed in place in its own unit or with another behind it: taken while typing, or refused with
+ * the way out beside it.
+ */
 export function NumberField({ label, path, unit, waiting, optional = false, note, times = 1 }: NumberFieldProps) {
   const { job, edit } = useJob();
   const id = useId();
@@ -29,11 +32,10 @@ export function NumberField({ label, path, unit, waiting, optional = false, note
   const shown = typeof kept === 'number' ? String(Number((kept * times).toPrecision(10))).replace('-', '\u2212') : '';
 
   function take(text: string) {
-    const read = readNumber(text, unit);
-    if (read.kind === 'words')
-      return setTyping({ text, refusal: `${read.text} is no number. Type it in ${unit || 'figures'}.` });
+    const read = readQuantity(text, unit);
+    if (read.kind === 'refused') return setTyping({ text, refusal: quantityRefusalWords(read) });
     if (read.kind === 'empty' && !optional) return setTyping({ text, refusal: 'It cannot be left empty.' });
-    const value = read.kind === 'number' ? read.value / times : undefined;
+    const value = read.kind === 'value' ? read.value / times : undefined;
     const refusal = edit([{ path, value }], label);
     setTyping({ text, refusal });
   }

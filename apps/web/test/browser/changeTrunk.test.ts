@@ -71,7 +71,9 @@ walk(
     const drawn = await saysOfA(page);
 
     await length.fill('about thirty');
-    expect(await said.textContent()).toBe(' about thirty is no number. Type it in m. The job keeps 31 m.');
+    expect(await said.textContent()).toBe(
+      ' about thirty is no number. Type it in m, or with its unit: 1.2 m, 1200 mm or 3 ft 11 1/4 in. The job keeps 31 m.',
+    );
     expect(await length.getAttribute('aria-invalid')).toBe('true');
 
     await length.fill('-4');
