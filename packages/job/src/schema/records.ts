@@ -11,6 +11,8 @@ const seen = {
   note: z.string().optional(),
 };
 
+const digest = z.string().regex(/^[0-9a-f]{16}$/, '16 hexadecimal digits');
+
 export const recordsSchema = open({
   serials: byId(open({ ...seen, of: z.string(), serial: z.string().min(1) })).default({}),
   readings: byId(
@@ -27,7 +29,18 @@ export const recordsSchema = open({
   ).default({}),
   torques: byId(open({ ...seen, of: z.string(), newtonMetres: aboveZero })).default({}),
   photos: byId(open({ ...seen, of: z.string(), file: z.string() })).default({}),
-  signatures: byId(open({ ...seen, of: z.string(), name: z.string() })).default({}),
+  signatures: byId(
+    open({
+      ...seen,
+      /** `design`, or `document:` and the id of a paper. */
+      of: z.string(),
+      name: z.string(),
+      licence: z.string().optional(),
+      /** The design that was signed, as `designBasis` gives it: the whole, and each part of it. */
+      basis: digest.optional(),
+      basisParts: z.record(z.string(), digest).optional(),
+    }),
+  ).default({}),
 });
 
 export type Records = z.infer<typeof recordsSchema>;
