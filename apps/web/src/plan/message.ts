@@ -1,5 +1,6 @@
 import type { Job } from '@eaveline/job';
 import type { Finding, Plan, StageName, Tally } from '@eaveline/plan';
+import type { NextHold } from '../book/nextHold.ts';
 
 /** What the page asks of the worker. `seq` rises; an answer to an older question is thrown away. */
 export type Ask =
@@ -21,6 +22,10 @@ export interface PlanSummary {
   readonly first?: Pick<Finding, 'title' | 'state' | 'stops'>;
   readonly modules: number;
   readonly days: number;
+  /** Where nobody goes on until somebody has looked. */
+  readonly nextHold?: NextHold;
+  /** Places of the units that have a serial on record, as the drawing names them, by unit id: `N1·4`. */
+  readonly unitPlaces?: Readonly<Record<string, string>>;
 }
 
 /** A weather file as it was read, in words. */

@@ -50,7 +50,7 @@ function answer(ask: Ask): Answer {
     case 'sum up': {
       // a memory of its own: the sheets' memory must not move on without the page hearing of it
       const plan = createPlanner()(ask.job);
-      return { kind: 'summary', seq, summary: summaryOf(plan) };
+      return { kind: 'summary', seq, summary: summaryOf(plan, ask.job) };
     }
     case 'read weather': {
       const { data, remarks } = readWeatherFile(ask.bytes);

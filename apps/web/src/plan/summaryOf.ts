@@ -1,12 +1,24 @@
+import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
+import { nextHold } from '../book/nextHold.ts';
 import type { PlanSummary } from './message.ts';
 
 /** What the Book shows of a plan. */
-export function summaryOf(plan: Plan): PlanSummary {
+export function summaryOf(plan: Plan, job: Job): PlanSummary {
   const { findings, tally } = plan.checks;
   const first = findings.find(({ state }) => state !== 'meets');
-  const about = { jobId: plan.jobId, tally, modules: plan.array.modules.length, days: plan.day.days };
-  if (first === undefined) return about;
-  const { title, state, stops } = first;
-  return { ...about, first: { title, state, stops } };
+  const hold = nextHold(plan, job);
+  const recorded = new Set(Object.values(job.records.serials).map(({ of }) => of));
+  const places = plan.array.modules.filter(({ unitId }) => recorded.has(unitId));
+  return {
+    jobId: plan.jobId,
+    tally,
+    modules: plan.array.modules.length,
+    days: plan.day.days,
+    ...(first === undefined ? {} : { first: { title: first.title, state: first.state, stops: first.stops } }),
+    ...(hold === undefined ? {} : { nextHold: hold }),
+    ...(places.length === 0
+      ? {}
+      : { unitPlaces: Object.fromEntries(places.map(({ unitId, name }) => [unitId, name])) }),
+  };
 }
