@@ -1,27 +1,9 @@
-import type { DayTask } from '@eaveline/plan';
+import { civilTimeAt, type DayTask } from '@eaveline/plan';
 
 /** Where an instant falls in the days of a job: which day, and hours from its start. */
 export interface SiteNow {
   readonly day: number;
   readonly atH: number;
-}
-
-/** Civil date and hour of an instant on the clock of a place. */
-function civil(zone: string, instant: Date): { readonly date: string; readonly hour: number } {
-  const parts = new Intl.DateTimeFormat('en-CA', {
-    timeZone: zone,
-    hourCycle: 'h23',
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-    hour: '2-digit',
-    minute: '2-digit',
-  }).formatToParts(instant);
-  const part = (type: string) => parts.find((each) => each.type === type)?.value ?? '';
-  return {
-    date: `${part('year')}-${part('month')}-${part('day')}`,
-    hour: Number(part('hour')) + Number(part('minute')) / 60,
-  };
 }
 
 /**
@@ -33,9 +15,10 @@ export function siteNow(
   instant: Date,
 ): SiteNow | undefined {
   if (job.date === undefined) return undefined;
-  const { date, hour } = civil(job.zone, instant);
-  const day = Math.round((Date.parse(date) - Date.parse(job.date)) / 86_400_000) + 1;
-  return day < 1 || day > job.days ? undefined : { day, atH: hour - job.startH };
+  const civil = civilTimeAt(job.zone, instant.getTime());
+  const midnightMs = Date.UTC(civil.year, civil.month - 1, civil.day);
+  const day = Math.round((midnightMs - Date.parse(job.date)) / 86_400_000) + 1;
+  return day < 1 || day > job.days ? undefined : { day, atH: civil.hour + civil.minute / 60 - job.startH };
 }
 
 /** The task at work at a moment; of several at once the one begun last. */

@@ -1,3 +1,5 @@
+import { decimalsApart } from '@eaveline/plan';
+
 /** Narrow space that stands between thousands and before nothing else. */
 const THIN = '\u202f';
 const MINUS = '\u2212';
@@ -40,7 +42,6 @@ export function percent(share: number, decimals = 0): string {
  * so a 2.00 that fails a 2.00 shows what made it fail.
  */
 export function apart(value: number, limit: number, least = Math.max(decimalsFor(value), decimalsFor(limit))) {
-  let decimals = least;
-  while (decimals < 8 && value !== limit && value.toFixed(decimals) === limit.toFixed(decimals)) decimals++;
+  const decimals = decimalsApart(value, limit, least);
   return { value: figure(value, decimals), limit: figure(limit, decimals), decimals };
 }

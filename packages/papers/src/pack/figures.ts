@@ -1,4 +1,4 @@
-import type { Working } from '@eaveline/plan';
+import { civilTimeAt, decimalsApart, type Working } from '@eaveline/plan';
 
 /** Between groups of three digits from four figures on; it does not break a line. */
 const THIN = '\u202f';
@@ -44,16 +44,12 @@ export function resultOf(working: Working): string {
   return withUnit(value, unit, decimals);
 }
 
-/** Beyond this many places two figures differ by the rounding of the machine only. */
-const MOST_PLACES = 9;
-
 /**
  * A value and its limit in the same places: as many as asked for, and more where what fails would read like its
  * limit, so that it never reads `2.00 of 2.00`.
  */
 export function apart(value: number, limit: number, decimals: number, fails: boolean) {
-  let places = decimals;
-  while (fails && value !== limit && places < MOST_PLACES && figure(value, places) === figure(limit, places)) places++;
+  const places = fails ? decimalsApart(value, limit, decimals) : decimals;
   return { value: figure(value, places), limit: figure(limit, places) };
 }
 
@@ -87,17 +83,8 @@ export function clock(hours: number): string {
 
 /** An instant on the civil clock of a zone: `15 May 2026, 06:10`. */
 export function civilTime(iso: string, zone: string): string {
-  const parts = new Intl.DateTimeFormat('en-GB', {
-    timeZone: zone,
-    year: 'numeric',
-    month: 'numeric',
-    day: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  }).formatToParts(new Date(iso));
-  const of = (type: string): string => parts.find((part) => part.type === type)?.value ?? '';
-  return `${Number(of('day'))} ${MONTHS[Number(of('month')) - 1]} ${of('year')}, ${of('hour')}:${of('minute')}`;
+  const { year, month, day, hour, minute } = civilTimeAt(zone, Date.parse(iso));
+  return `${day} ${MONTHS[month - 1]} ${year}, ${clock(hour + minute / 60)}`;
 }
 
 /** A civil date `2026-05-12` as `12 May 2026`. */

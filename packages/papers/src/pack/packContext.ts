@@ -1,5 +1,5 @@
 import type { Sheet as EquipmentSheet, Job, SheetKind } from '@eaveline/job';
-import type { Finding, Line, Plan, RegionWords } from '@eaveline/plan';
+import type { Finding, Line, PackWords, Plan } from '@eaveline/plan';
 import type { Conductor, WireColour } from '../drawing/index.ts';
 import type { Banner } from '../page/index.ts';
 import { counted } from './figures.ts';
@@ -16,7 +16,7 @@ export interface PackInputs {
 
 /** The inputs with what every page asks of them. */
 export interface Pack extends PackInputs {
-  readonly words: RegionWords;
+  readonly words: PackWords;
   readonly banners: readonly Banner[];
   readonly fails: readonly Finding[];
   readonly asks: readonly Finding[];

@@ -1,3 +1,4 @@
+import { decimalsApart } from '../decimalsApart.ts';
 import { isWithin } from './rule.ts';
 
 /** A figure and its limit as they are written. */
@@ -6,16 +7,13 @@ export interface Shown {
   readonly limit: string;
 }
 
-const MOST_DECIMALS = 9;
-
 /**
  * Writes a figure and its limit with as many decimals as asked, and with more where a figure that fails would read
  * the same as its limit: 2.004 of 2 with two decimals is `2.004` of `2.000`.
  */
 export function showWithin(value: number, limit: number, sense: 'at most' | 'at least', decimals: number): Shown {
-  let places = decimals;
   const fails = !isWithin(value, limit, sense);
-  while (fails && places < MOST_DECIMALS && value.toFixed(places) === limit.toFixed(places)) places++;
+  const places = fails ? decimalsApart(value, limit, decimals) : decimals;
   return { value: signed(value, places), limit: signed(limit, places) };
 }
 

@@ -1,4 +1,5 @@
 import type { Finding, Tally } from '../finding.ts';
+import type { PackWords } from '../rules/pack.ts';
 
 export interface ChecksPlan {
   readonly pack: 'au-nz' | 'iec-eu' | 'us';
@@ -11,20 +12,6 @@ export interface ChecksPlan {
   readonly unconfirmed: readonly { readonly rule: string; readonly clause: string; readonly edition: string }[];
   /** Confirmations that match no rule or no edition in force, each a sentence. */
   readonly idleConfirmations: readonly string[];
-  readonly words: RegionWords;
+  readonly words: PackWords;
   readonly leavesOut: readonly string[];
-}
-
-/** The region's own words for things the tool names. */
-export interface RegionWords {
-  readonly board: string;
-  readonly earth: string;
-  readonly line: string;
-  readonly breaker: string;
-  readonly residualDevice: string;
-  readonly network: string;
-  readonly supply: string;
-  readonly homeRun: string;
-  readonly changeover: string;
-  readonly isolator: string;
 }

@@ -30,15 +30,35 @@ function clockOf(zone: string): Intl.DateTimeFormat {
   }
 }
 
+/** What the civil clock of a zone shows; months from one. */
+export interface CivilTime {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+  readonly hour: number;
+  readonly minute: number;
+  readonly second: number;
+}
+
+/**
+ * What the civil clock of a zone shows at an instant: 15 January 2025, 11:00 in Melbourne at midnight UTC.
+ *
+ * @throws {Refusal} `unknown-name` for a zone nobody knows.
+ */
+export function civilTimeAt(zone: string, timeMs: number): CivilTime {
+  const part: Partial<Record<Intl.DateTimeFormatPartTypes, number>> = {};
+  for (const { type, value } of clockOf(zone).formatToParts(timeMs)) part[type] = Number(value);
+  const { year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0 } = part;
+  return { year, month, day, hour, minute, second };
+}
+
 /**
  * How far the civil clock of a zone stands ahead of UTC at an instant, h: 11 in Melbourne in January.
  *
  * @throws {Refusal} `unknown-name` for a zone nobody knows.
  */
 export function zoneOffsetH(zone: string, timeMs: number): number {
-  const part: Partial<Record<Intl.DateTimeFormatPartTypes, number>> = {};
-  for (const { type, value } of clockOf(zone).formatToParts(timeMs)) part[type] = Number(value);
-  const { year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0 } = part;
+  const { year, month, day, hour, minute, second } = civilTimeAt(zone, timeMs);
   const civilMs = Date.UTC(year, month - 1, day, hour, minute, second);
   // the clock shows whole seconds
   return (civilMs - Math.floor(timeMs / 1000) * 1000) / 3_600_000;

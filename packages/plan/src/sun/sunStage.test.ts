@@ -2,7 +2,7 @@ import type { WeatherYear } from '@eaveline/formats';
 import { Refusal, sunPosition } from '@eaveline/physics';
 import { expect, test } from 'vitest';
 import type { Climate, SitePlan } from '../site/types.ts';
-import { standardOffsetH, zoneOffsetH } from './civilClock.ts';
+import { civilTimeAt, standardOffsetH, zoneOffsetH } from './civilClock.ts';
 import { daylight } from './daylight.ts';
 import { sunStage } from './index.ts';
 
@@ -98,6 +98,12 @@ test('the civil clock: Melbourne keeps summer time in January, Adelaide stands o
   expect(standardOffsetH('Australia/Adelaide', 2025)).toBe(9.5);
   expect(standardOffsetH('Europe/Dublin', 2025)).toBe(0);
   expect(standardOffsetH('America/Phoenix', 2025)).toBe(-7);
+  const midnightUtc = Date.UTC(2025, 0, 15, 0, 0, 30);
+  expect(civilTimeAt('Australia/Melbourne', midnightUtc)).toEqual({
+    ...{ year: 2025, month: 1, day: 15 },
+    ...{ hour: 11, minute: 0, second: 30 },
+  });
+  expect(civilTimeAt('America/Phoenix', midnightUtc)).toMatchObject({ day: 14, hour: 17 });
   expect(() => zoneOffsetH('Mars/Olympus', 0)).toThrow(Refusal);
 });
 
