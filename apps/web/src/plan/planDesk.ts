@@ -1,13 +1,18 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import type { Answer, Ask, PlanSummary, WeatherRead } from './message.ts';
+import { NotWorkedOut } from './planSoFar.ts';
+
+export {
+  NotWorkedOut,
+  type PlanSoFar,
+  type Progress,
+  Stopped,
+  type WorkedOut,
+  type WorkOutOptions,
+} from './planSoFar.ts';
 
 type AskWithout<A extends Ask> = A extends Ask ? Omit<A, 'seq'> : never;
-
-/** Thrown where the worker could not answer; the message is what it said. */
-export class NotWorkedOut extends Error {
-  override readonly name = 'NotWorkedOut';
-}
 
 /** Where plans are worked out: a worker with a memory, and what it said last. */
 export interface PlanDesk {
