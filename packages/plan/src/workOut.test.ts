@@ -87,6 +87,37 @@ test('a planner with a memory answers as one without', () => {
   expect(planner(kestrelRise)).toEqual(workOut(kestrelRise));
 });
 
+test('each stage is heard of as it is done, in the order of the road, with the part the plan then holds', () => {
+  const heard: unknown[] = [];
+  const plan = workOut(kestrelRise, {}, (name, part, done, of) => heard.push([name, part, done, of]));
+  expect(heard).toEqual(stageNames.map((name, i) => [name, plan[name], i + 1, 13]));
+});
+
+test('a walk that is left half way is taken up where it was, for what has not changed meanwhile', () => {
+  const planner = createPlanner();
+  const left = planner.walk(kestrelRise);
+  // thirteen stages from nothing: halting before the fifth, trunks, leaves four that stand
+  for (const stage of ['site', 'sun', 'roof', 'array', 'trunks'])
+    expect(left.next().value).toMatchObject({ stage, of: 13 });
+  expect(planner.redone()).toEqual(['site', 'sun', 'roof', 'array']);
+
+  const longer = changed((job) => {
+    const trunk = job.choices.trunks.a;
+    if (trunk) trunk.homeRun.lengthM += 1;
+  });
+  expect(planner(longer)).toEqual(workOut(longer));
+  expect(planner.redone()).toEqual(stageNames.slice(4));
+});
+
+test('after a stage that fell over the planner answers the next job as a new one would', () => {
+  const planner = createPlanner();
+  const job = changed((draft) => Object.assign(draft.choices, { trunks: undefined }));
+  expect(() => planner(job)).toThrow();
+  const before = planner.redone();
+  expect(before).not.toEqual(stageNames);
+  expect(planner(kestrelRise)).toEqual(workOut(kestrelRise));
+});
+
 test('fields the plan does not know change nothing', () => {
   const job = changed((draft) => {
     Object.assign(draft.facts.site, { colourOfTheDoor: 'green' });

@@ -59,10 +59,29 @@ interface Kept {
   readonly answer: Plan[StageName];
 }
 
+/**
+ * Hears of each stage the moment its part stands, whether it was redone or is the same as before.
+ *
+ * `done` stages of `of` stand by then, this one among them.
+ */
+export type OnStage = <N extends StageName>(name: N, part: Plan[N], done: number, of: number) => void;
+
+/** A stage about to be redone; `done` stages of `of` stand already. */
+export interface StageAhead {
+  readonly stage: StageName;
+  readonly done: number;
+  readonly of: number;
+}
+
 /** Works out plans one after another and redoes only the stages whose inputs changed. */
 export interface Planner {
-  (job: Job, inputs?: PlanInputs): Plan;
-  /** Stages that the last call had to redo. */
+  (job: Job, inputs?: PlanInputs, onStage?: OnStage): Plan;
+  /**
+   * The same, with a halt before each stage that has to be redone: whoever walks it can say how far it is, look
+   * up in between, or walk away. What was done until then is remembered.
+   */
+  walk(job: Job, inputs?: PlanInputs, onStage?: OnStage): Generator<StageAhead, Plan, void>;
+  /** Stages that the last call has redone so far. */
   redone(): readonly StageName[];
 }
 
@@ -76,10 +95,10 @@ export function createPlanner(): Planner {
   const kept = new Map<StageName, Kept>();
   let redone: StageName[] = [];
 
-  const plan = (job: Job, inputs: PlanInputs = {}): Plan => {
+  function* walk(job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Generator<StageAhead, Plan, void> {
     redone = [];
     const parts: Partial<Record<StageName, unknown>> = {};
-    for (const stage of road) {
+    for (const [done, stage] of road.entries()) {
       const view = stage.view(job);
       const key = JSON.stringify(view);
       const before = stage.before.map((name) => parts[name]);
@@ -89,27 +108,36 @@ export function createPlanner(): Planner {
         last.key === key &&
         last.weather === inputs.weather &&
         last.before.every((part, i) => part === before[i]);
-      if (same) {
-        parts[stage.name] = last.answer;
-        continue;
+      let answer = last?.answer;
+      if (!same || answer === undefined) {
+        yield { stage: stage.name, done, of: road.length };
+        answer = stage.run(view, parts as unknown as Plan, inputs);
+        kept.set(stage.name, { key, before, weather: inputs.weather, answer });
+        redone.push(stage.name);
       }
-      const answer = stage.run(view, parts as unknown as Plan, inputs);
-      kept.set(stage.name, { key, before, weather: inputs.weather, answer });
       parts[stage.name] = answer;
-      redone.push(stage.name);
+      onStage?.(stage.name, answer, done + 1, road.length);
     }
     return { jobId: job.id, jobName: job.name, invented: job.invented, ...parts } as Plan;
+  }
+
+  const plan = (job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Plan => {
+    const steps = walk(job, inputs, onStage);
+    let step = steps.next();
+    while (!step.done) step = steps.next();
+    return step.value;
   };
 
-  return Object.assign(plan, { redone: () => redone });
+  return Object.assign(plan, { walk, redone: () => redone });
 }
 
 /**
  * Works out everything there is to know about a job: a pure function of the job and its inputs.
  *
+ * @param onStage  hears of each stage as it is done; the plan is the same without it.
  * @throws {Refusal} only where a figure has no physical meaning that `parseJob` lets through; a design that breaks
  * a rule is a finding, and a missing fact is an `ask`.
  */
-export function workOut(job: Job, inputs: PlanInputs = {}): Plan {
-  return createPlanner()(job, inputs);
+export function workOut(job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Plan {
+  return createPlanner()(job, inputs, onStage);
 }
