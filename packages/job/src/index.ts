@@ -21,6 +21,7 @@ export { JOB_VERSION, type Job, type JobDraft, jobSchema } from './schema/job.ts
 export { type Records, recordsSchema } from './schema/records.ts';
 export * from './schema/sheets.ts';
 export { demoSheets, type SheetId, takeSheets } from './sheets/index.ts';
+export * from './survey/index.ts';
 export { changedParts, type DesignBasis, designBasis, designDigest } from './sign/designBasis.ts';
 export { type ReadConductorSize, readConductorSize } from './units/readConductorSize.ts';
 export { type QuantityRefusal, quantityRefusalWords, type ReadQuantity, readQuantity } from './units/readQuantity.ts';

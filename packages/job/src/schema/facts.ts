@@ -26,6 +26,17 @@ export const provenanceSchema = open({
   with: z.string().optional(),
   photo: z.string().optional(),
   note: z.string().optional(),
+  /** Why it could not be measured; the fact itself then stays away, and who needs it goes on asking. */
+  notMeasured: z.string().min(1).optional(),
+});
+
+/** Who closed the survey, and when. Facts may change after; what changed later shows by its own hour. */
+export const surveyClosedSchema = open({ by: z.string().min(1), at: instant });
+
+/** What the customer asked for, in the words of the visit. */
+export const wishesFactsSchema = open({
+  backup: z.enum(['whole house', 'some circuits', 'none']).optional(),
+  note: z.string().optional(),
 });
 
 /** Does this platform know a civil clock of that name? */
@@ -247,6 +258,10 @@ export const existingFactsSchema = open({
   lines: z.array(lineSchema).min(1),
   lengthM: aboveZero.optional(),
   conductor: conductorSchema.optional(),
+  /** True where it stands on an element of the meter of its own: its use is counted apart from the house. */
+  meterElement: z.boolean().optional(),
+  /** True where a changeover keeps it from ever feeding together with the network. */
+  changeover: z.boolean().optional(),
 });
 
 export const factsSchema = open({
@@ -272,7 +287,9 @@ export const factsSchema = open({
     carryM: zeroOrMore.optional(),
     note: z.string().optional(),
   }).default({}),
+  wishes: wishesFactsSchema.optional(),
   provenance: z.record(z.string(), provenanceSchema).default({}),
+  surveyClosed: surveyClosedSchema.optional(),
 });
 
 export type LineName = z.infer<typeof lineSchema>;

@@ -2,19 +2,33 @@ import type { BoardFacts, SupplyFacts } from '@eaveline/job';
 import { necBusbar, sumOfSources } from '@eaveline/physics';
 import type { RulePack } from '../rules/pack.ts';
 import { given, worked } from '../working.ts';
+import type { ExistingSources } from './existingSources.ts';
 import type { BoardPlan } from './types.ts';
+
+/** What lands on the bars beside the network. */
+export interface BusSources {
+  readonly sourceA: number;
+  readonly there: Pick<ExistingSources, 'inPlaceOfNetworkA' | 'givens'>;
+}
 
 /**
  * Do the bars carry the network's share and the sources' together?
  *
  * us: 1.25 · ΣI + main against 1.2 · bus, sources at the far end. Elsewhere: the service and all sources against the
- * rating of the bars. Where no source lands on the bars, they carry the main alone. Without a bus rating from the
- * plate there is nothing to judge.
+ * rating of the bars. Where no source lands on the bars, they carry the main alone. A generator behind a changeover
+ * feeds in place of the network, so the larger of the two counts; one without counts as a source. Without a bus rating
+ * from the plate there is nothing to judge.
  *
- * @param sourceA sources that land on this board, on its busiest line, A.
+ * @param sources what lands on this board, on its busiest line, A, and what of it stood there before.
  */
-export function busRule(board: BoardFacts, supply: SupplyFacts, sourceA: number, pack: RulePack): BoardPlan['bus'] {
-  const mainA = board.mainSwitchA ?? supply.serviceA;
+export function busRule(
+  board: BoardFacts,
+  supply: SupplyFacts,
+  { sourceA, there }: BusSources,
+  pack: RulePack,
+): BoardPlan['bus'] {
+  const networkA = board.mainSwitchA ?? supply.serviceA;
+  const mainA = Math.max(networkA, there.inPlaceOfNetworkA);
   const withSources = pack.bus.kind === '120 percent' && sourceA > 0;
   const rule =
     sourceA === 0
@@ -31,7 +45,7 @@ export function busRule(board: BoardFacts, supply: SupplyFacts, sourceA: number,
         inverterOutputCurrentA: sourceA,
         option: '120 percent opposite ends',
       })
-    : sumOfSources(board.busA, [Math.min(mainA, supply.serviceA), sourceA]);
+    : sumOfSources(board.busA, [Math.max(Math.min(networkA, supply.serviceA), there.inPlaceOfNetworkA), sourceA]);
   return {
     busA: board.busA,
     mainA,
@@ -41,7 +55,13 @@ export function busRule(board: BoardFacts, supply: SupplyFacts, sourceA: number,
     rule,
     working: worked('Bars', verdict.comparedA, 'A', rule, pack.bus.limit.clause, [
       given('bars', board.busA, 'A', 'facts.board.busA'),
-      given('main', mainA, 'A', board.mainSwitchA === undefined ? 'facts.supply.serviceA' : 'facts.board.mainSwitchA'),
+      given(
+        'main',
+        networkA,
+        'A',
+        board.mainSwitchA === undefined ? 'facts.supply.serviceA' : 'facts.board.mainSwitchA',
+      ),
+      ...there.givens.map(({ working }) => working),
       { name: 'sources on the busiest line', value: sourceA, unit: 'A', source: 'sum of the rated currents' },
     ]),
   };

@@ -1,4 +1,4 @@
-import type { BoardFacts, Choices, Job, SupplyFacts } from '@eaveline/job';
+import type { BoardFacts, Choices, ExistingFacts, Job, SupplyFacts } from '@eaveline/job';
 import {
   addPhasors,
   exportPhasors,
@@ -16,12 +16,14 @@ import { layDrops, sourcesOf } from '../trunks/layDrops.ts';
 import type { Line } from '../trunks/types.ts';
 import { given, worked } from '../working.ts';
 import { busRule } from './busRule.ts';
+import { existingSources } from './existingSources.ts';
 import { batteryCircuit, trunkCircuit } from './sourceCircuits.ts';
 import type { BoardPlan } from './types.ts';
 
 interface View {
   readonly supply: SupplyFacts;
   readonly board: BoardFacts;
+  readonly existing: Readonly<Record<string, ExistingFacts>>;
   readonly trunks: Choices['trunks'];
   readonly units: Choices['units'];
   readonly batteries: Choices['batteries'];
@@ -36,6 +38,7 @@ export const boardStage: Stage<'board', 'trunks', View> = {
   view: (job: Job): View => ({
     supply: job.facts.supply,
     board: job.facts.board,
+    existing: job.facts.existing,
     trunks: job.choices.trunks,
     units: job.choices.units,
     batteries: job.choices.batteries,
@@ -57,14 +60,22 @@ export const boardStage: Stage<'board', 'trunks', View> = {
 
     const lines = linesOf(supply.system);
     const voltage = sourcePhasors(supply.system, supply.nominalV);
-    const all = currents(view, voltage, () => true);
-    const onBars = currents(view, voltage, (source) => source.landsOn !== 'changeover');
-    const [l1, l2, l3, neutralA] = magnitudes(all);
-    const lineA: Record<Line, number> = { L1: l1, L2: l2, L3: l3 };
+    const there = existingSources(view.existing, voltage);
+    const all = addPhasors(
+      currents(view, voltage, () => true),
+      there.solar,
+    );
+    const onBars = [
+      currents(view, voltage, (source) => source.landsOn !== 'changeover'),
+      there.solar,
+      there.besideNetwork,
+    ].reduce(addPhasors);
+    const neutralA = magnitudes(all)[3];
+    const lineA = perLine(all);
     const lineVA: Record<Line, number> = {
-      L1: l1 * supply.nominalV,
-      L2: l2 * supply.nominalV,
-      L3: l3 * supply.nominalV,
+      L1: lineA.L1 * supply.nominalV,
+      L2: lineA.L2 * supply.nominalV,
+      L3: lineA.L3 * supply.nominalV,
     };
     const va = lines.map((line) => lineVA[line]);
     const prospectiveA =
@@ -84,9 +95,10 @@ export const boardStage: Stage<'board', 'trunks', View> = {
       circuits,
       lineA,
       lineVA,
+      thereA: perLine(there.solar),
       largestDifferenceVA: Math.max(...va) - Math.min(...va),
       ...(lines.length > 1 ? { neutralA } : {}),
-      bus: busRule(board, supply, Math.max(...magnitudes(onBars).slice(0, 3)), pack),
+      bus: busRule(board, supply, { sourceA: Math.max(...magnitudes(onBars).slice(0, 3)), there }, pack),
       waysNeeded,
       ...(board.freeWays === undefined ? {} : { waysFree: board.freeWays }),
       standingLeakageMA,
@@ -99,7 +111,9 @@ export const boardStage: Stage<'board', 'trunks', View> = {
             'A',
             'solar and batteries at their ratings',
             'equipment sheets',
-            [],
+            there.givens
+              .filter(({ lines, kind }) => kind === 'solar' && lines.includes(line))
+              .map(({ working }) => working),
           ),
         ),
         worked('Ways', waysNeeded, '', 'poles of the breakers that land in this board', 'equipment sheets', []),
@@ -111,11 +125,16 @@ export const boardStage: Stage<'board', 'trunks', View> = {
         'Batteries count as giving their full rating at the same time as the sun.',
         'Loads are not set against the sources: this is the worst of a sunny day with nothing on.',
         'Loops are added as numbers; the reactance of the network is not taken apart.',
-        'A second board and what already stands at the place are not in these sums.',
+        'Car chargers, controlled loads and a second board are loads: they are not in these sums of sources.',
       ],
     };
   },
 };
+
+function perLine(sum: Phasors): Record<Line, number> {
+  const [L1, L2, L3] = magnitudes(sum);
+  return { L1, L2, L3 };
+}
 
 /** Phasor sum of the sources that pass a test, each at its rating. */
 function currents(

@@ -51,9 +51,11 @@ export interface SourceCircuit {
 export interface BoardPlan {
   readonly name: string;
   readonly circuits: readonly SourceCircuit[];
-  /** Sources on each line, A. */
+  /** Sources on each line, what stood there before among them, A. */
   readonly lineA: Readonly<Record<Line, number>>;
   readonly lineVA: Readonly<Record<Line, number>>;
+  /** Of these, solar that stood there before, A. */
+  readonly thereA: Readonly<Record<Line, number>>;
   readonly largestDifferenceVA: number;
   /** Neutral current with full sun and no load, A; undefined on a single-phase board. */
   readonly neutralA?: number;

@@ -1,4 +1,11 @@
-import type { CircuitFacts, Job, PlaneFacts, WallFacts } from '@eaveline/job';
+import {
+  type CircuitFacts,
+  type ExistingFacts,
+  type Job,
+  type PlaneFacts,
+  surveying,
+  type WallFacts,
+} from '@eaveline/job';
 import { packFor } from '../rules/index.ts';
 import type { RuleId } from '../rules/ruleLimits.ts';
 import type { MissingFact } from './types.ts';
@@ -23,7 +30,6 @@ interface Want<T> {
   readonly when?: (thing: T, job: Job) => boolean;
 }
 
-const hasBattery = (_: unknown, { choices }: Job) => Object.keys(choices.batteries).length > 0;
 const hasBackup = (_: unknown, { choices }: Job) => choices.backup !== undefined;
 const partBackup = (_: unknown, { choices }: Job) => choices.backup?.scope === 'part';
 const inUs = (_: unknown, { choices }: Job) => choices.rules.pack === 'us';
@@ -112,6 +118,7 @@ const jobWants: readonly Want<Job>[] = [
   },
   { at: 'loads.annualKwh', what: 'Use in a year', rules: [], from: 'customer' },
   { at: 'loads.dayShape', what: 'Use by the hour', rules: [], from: 'customer' },
+  { at: 'roof.planes', what: 'A roof plane', rules: ['roof-measures', 'rafters', 'setbacks'], from: 'survey' },
   { at: 'access.scaffoldNeeded', what: 'Whether a scaffold is needed', rules: [], from: 'survey' },
 ];
 
@@ -159,11 +166,23 @@ const wallWants: readonly Want<WallFacts>[] = [
   { at: 'sun', what: 'midday sun on it', rules: [], from: 'survey' },
 ];
 
+/** Facts of what stands there already, by their path in it. */
+const existingWants: readonly Want<ExistingFacts>[] = [
+  {
+    at: 'changeover',
+    what: 'whether a changeover keeps it from the network',
+    rules: ['bus'],
+    from: 'survey',
+    when: ({ kind }) => kind === 'generator inlet',
+  },
+];
+
 /**
  * Every fact this job has a use for, present or not.
  *
- * Wanted are facts of the job, of planes with a row on them, of circuits that are moved to the backed-up side, and of
- * walls that take a battery. A fact that only rules wait for which the region lacks is not wanted. A fact answered
+ * Wanted are facts of the job, of planes with a row on them, of circuits that are moved to the backed-up side, of
+ * walls that take a battery, and of what stands there already. While the job is in survey nothing is chosen yet: then
+ * every plane, every wall and every circuit that must stay on may be meant. A fact that only rules wait for which the region lacks is not wanted. A fact answered
  * `unknown` is not present.
  */
 export function wantedFacts(job: Job): WantedFact[] {
@@ -171,17 +190,26 @@ export function wantedFacts(job: Job): WantedFact[] {
   const rows = Object.values(choices.rows);
   const batteries = Object.values(choices.batteries);
   const moved = choices.backup?.circuits ?? {};
+  const open = surveying(job);
+  const isBuiltOn = (id: string) => rows.some((row) => row.planeId === id) || (open && rows.length === 0);
+  const isMoved = (id: string, { wanted }: CircuitFacts) =>
+    moved[id]?.moved === true || (open && choices.backup === undefined && wanted === 'must stay on');
+  const isTaken = (id: string) =>
+    batteries.some((battery) => battery.place?.wallId === id) || (open && batteries.length === 0);
   return [
     ...wantsOf(jobWants, job, 'facts', '', facts, job),
     ...Object.entries(facts.roof.planes)
-      .filter(([id]) => rows.some((row) => row.planeId === id))
+      .filter(([id]) => isBuiltOn(id))
       .flatMap(([id, plane]) => wantsOf(planeWants, plane, `facts.roof.planes.${id}`, plane.name, plane, job)),
     ...Object.entries(facts.loads.circuits)
-      .filter(([id]) => moved[id]?.moved === true)
+      .filter(([id, one]) => isMoved(id, one))
       .flatMap(([id, one]) => wantsOf(circuitWants, one, `facts.loads.circuits.${id}`, one.name, one, job)),
-    ...(hasBattery(undefined, job) ? Object.entries(facts.walls) : [])
-      .filter(([id]) => batteries.some((battery) => battery.place?.wallId === id))
+    ...Object.entries(facts.walls)
+      .filter(([id]) => isTaken(id))
       .flatMap(([id, wall]) => wantsOf(wallWants, wall, `facts.walls.${id}`, wall.name, wall, job)),
+    ...Object.entries(facts.existing).flatMap(([id, one]) =>
+      wantsOf(existingWants, one, `facts.existing.${id}`, one.name, one, job),
+    ),
   ];
 }
 
@@ -210,5 +238,10 @@ function known(root: unknown, path: string): boolean {
   const value = path
     .split('.')
     .reduce<unknown>((thing, key) => (thing as Record<string, unknown> | undefined)?.[key], root);
-  return value !== undefined && value !== 'unknown';
+  return value !== undefined && value !== 'unknown' && !isEmptyMap(value);
+}
+
+/** A map of things with nothing in it is no answer. */
+function isEmptyMap(value: unknown): boolean {
+  return typeof value === 'object' && value !== null && !Array.isArray(value) && Object.keys(value).length === 0;
 }

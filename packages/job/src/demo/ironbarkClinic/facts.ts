@@ -182,7 +182,7 @@ export const ironbarkFacts = {
     },
   },
   existing: {
-    inlet: { kind: 'generator inlet', name: 'generator inlet', ratedA: 32, ...threeLines },
+    inlet: { kind: 'generator inlet', name: 'generator inlet', ratedA: 32, ...threeLines, changeover: true },
   },
   access: {
     scaffoldNeeded: false,

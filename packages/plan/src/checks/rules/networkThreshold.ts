@@ -27,8 +27,10 @@ export const networkThreshold = rule({
     const most = lines.length === 3 ? limit.value.threePhase : limit.value.onePhase;
     const each = (of: Record<'lineA' | 'lineVA', Readonly<Record<Line, number>>>) => (line: Line) =>
       (unit === 'A' ? of.lineA : of.lineVA)[line];
+    // the network counts what stood there before: the two feed together
+    const there = (line: Line) => board.thereA[line] * (unit === 'A' ? 1 : facts.supply.nominalV);
     const cases = [
-      { id: 'solar', words: 'Solar alone', ofLine: each(trunks) },
+      { id: 'solar', words: 'Solar alone', ofLine: (line: Line) => each(trunks)(line) + there(line) },
       ...(Object.keys(choices.batteries).length > 0
         ? [{ id: 'with-battery', words: 'Solar and battery', ofLine: each(board) }]
         : []),
