@@ -1,7 +1,10 @@
 import { createRootRoute, createRoute, createRouter, Outlet } from '@tanstack/react-router';
 import { BookPage } from './book/BookPage.tsx';
+import { JobDesk } from './desk/JobDesk.tsx';
 import { JobPage } from './desk/JobPage.tsx';
 import { Lost } from './desk/Lost.tsx';
+import { sheetNoOf } from './frame/sheetNames.ts';
+import { HistoryPage } from './history/HistoryPage.tsx';
 
 const root = createRootRoute({ component: Outlet, notFoundComponent: Lost });
 
@@ -19,26 +22,44 @@ function selection({ at }: Record<string, unknown>): { at?: string } {
   return typeof at === 'string' ? { at } : {};
 }
 
-const sheets = createRoute({
+/** All pages of one job below one opening of it: going from sheet to sheet reads nothing anew. */
+const job = createRoute({
   getParentRoute: () => root,
   path: '/job/$id',
-  component: function Sheets() {
-    const { id } = sheets.useParams();
-    return <JobPage id={id} sheet={undefined} at={undefined} />;
+  component: function OneJob() {
+    return (
+      <JobPage id={job.useParams().id}>
+        <Outlet />
+      </JobPage>
+    );
   },
 });
+
+const sheets = createRoute({
+  getParentRoute: () => job,
+  path: '/',
+  component: function Sheets() {
+    return <JobDesk sheet={undefined} at={undefined} />;
+  },
+});
+
+const history = createRoute({ getParentRoute: () => job, path: 'history', component: HistoryPage });
 
 const sheet = createRoute({
-  getParentRoute: () => root,
-  path: '/job/$id/$sheet',
+  getParentRoute: () => job,
+  path: '$sheet',
   validateSearch: selection,
   component: function OneSheet() {
-    const { id, sheet: no } = sheet.useParams();
-    return <JobPage id={id} sheet={no} at={sheet.useSearch().at} />;
+    const no = sheetNoOf(sheet.useParams().sheet);
+    const { at } = sheet.useSearch();
+    return no === undefined ? <Lost /> : <JobDesk sheet={no} at={at} />;
   },
 });
 
-export const router = createRouter({ routeTree: root.addChildren([book, sheets, sheet]), scrollRestoration: true });
+export const router = createRouter({
+  routeTree: root.addChildren([book, job.addChildren([sheets, history, sheet])]),
+  scrollRestoration: true,
+});
 
 declare module '@tanstack/react-router' {
   interface Register {

@@ -1,36 +1,21 @@
-import { sheetNoOf } from '../frame/sheetNames.ts';
-import { JobDesk } from './JobDesk.tsx';
-import { Lost } from './Lost.tsx';
-import { Plainly } from './Plainly.tsx';
+import type { ReactNode } from 'react';
+import { NoJob } from './NoJob.tsx';
+import { OnDesk } from './OnDesk.tsx';
 import { useSession } from './useSession.ts';
 
 export interface JobPageProps {
   readonly id: string;
-  /** As the address has it; undefined for the list of all sheets. */
-  readonly sheet: string | undefined;
-  readonly at: string | undefined;
+  /** The page of the job: a sheet, its history, its survey. */
+  readonly children: ReactNode;
 }
 
-/** A job by its address: opened, or plainly said why not. */
-export function JobPage({ id, sheet, at }: JobPageProps) {
+/** A job by its address: opened once for all its pages, or plainly said why not. */
+export function JobPage({ id, children }: JobPageProps) {
   const { session, state } = useSession(id);
-  const no = sheet === undefined ? undefined : sheetNoOf(sheet);
-  if (sheet !== undefined && no === undefined) return <Lost />;
-  switch (state.kind) {
-    case 'opening':
-      return <Plainly sentence="The job is being opened." lines={[]} />;
-    case 'missing':
-      return <Plainly sentence="No job of this name is in the Book." lines={[`It was looked for as ${id}.`]} />;
-    case 'unreadable':
-      return <Plainly sentence="This job does not open. It is kept as it is." lines={state.words} />;
-    case 'away':
-      return (
-        <Plainly
-          sentence="The job cannot be fetched."
-          lines={[state.words, 'It is not on this device either. Start the server, then open it again.']}
-        />
-      );
-    case 'open':
-      return <JobDesk session={session} open={state} sheet={no} at={at} />;
-  }
+  if (state.kind !== 'open') return <NoJob id={id} state={state} />;
+  return (
+    <OnDesk session={session} open={state}>
+      {children}
+    </OnDesk>
+  );
 }

@@ -1,6 +1,7 @@
 import type { SheetNo } from '@eaveline/plan';
 import { SheetFrame } from '../frame/SheetFrame.tsx';
 import { sheetName } from '../frame/sheetNames.ts';
+import { PastStrip } from '../history/PastStrip.tsx';
 import type { OpenJob } from '../job/jobSession.ts';
 import { Act } from '../parts/Act.tsx';
 import { Drawn } from './Drawn.tsx';
@@ -60,6 +61,7 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
       stale={stale}
       said={said}
     >
+      <PastStrip />
       <Drawn key={no} what={`${no}, ${job.id}`}>
         <view.Body plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Drawn>

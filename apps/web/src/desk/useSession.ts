@@ -1,10 +1,12 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
+import { deviceStore } from '../job/deviceStore.ts';
+import { documents } from '../job/documents.ts';
 import { jobServer } from '../job/jobServer.ts';
 import { type JobSession, makeJobSession, type SessionState } from '../job/jobSession.ts';
-import { browserUnsaved } from '../job/unsaved.ts';
+import { wouldBeLost } from '../job/keeping.ts';
+import { browserChannel } from '../job/pageChannel.ts';
+import { thisDevice, whoIsHere } from '../job/whoIsHere.ts';
 import { planDesk } from '../plan/planDesk.ts';
-
-const unsaved = browserUnsaved();
 
 function later(call: () => void, ms: number): () => void {
   const timer = setTimeout(call, ms);
@@ -12,10 +14,19 @@ function later(call: () => void, ms: number): () => void {
 }
 
 function begin(id: string): JobSession {
-  return makeJobSession(id, { server: jobServer, unsaved, desk: planDesk(), now: () => new Date(), later });
+  return makeJobSession(id, {
+    server: jobServer,
+    store: deviceStore(),
+    documents,
+    channel: browserChannel(id),
+    desk: planDesk(),
+    here: () => ({ who: whoIsHere(), device: thisDevice() }),
+    now: () => new Date(),
+    later,
+  });
 }
 
-/** The job of an address on the desk, for as long as the page shows it. */
+/** The job of an address on the desk, for as long as one of its pages is shown. */
 export function useSession(id: string): { readonly session: JobSession; readonly state: SessionState } {
   const [session, setSession] = useState(() => begin(id));
   useEffect(() => {
@@ -23,11 +34,16 @@ export function useSession(id: string): { readonly session: JobSession; readonly
     setSession(mine);
     void mine.open();
     const tryAgain = () => void mine.saveNow();
+    const ask = (event: BeforeUnloadEvent) => {
+      const state = mine.state();
+      if (state.kind === 'open' && wouldBeLost(state.keeping)) event.preventDefault();
+    };
     addEventListener('online', tryAgain);
+    addEventListener('beforeunload', ask);
     return () => {
       removeEventListener('online', tryAgain);
-      void mine.saveNow(); // what waits for its moment goes now
-      mine.close();
+      removeEventListener('beforeunload', ask);
+      void mine.saveNow().finally(() => mine.close()); // what waits for its moment goes now
     };
   }, [id]);
   const state = useSyncExternalStore(session.subscribe, session.state);

@@ -1,33 +1,28 @@
-import type { Job } from '@eaveline/job';
 import { type Finding, type SheetNo, type Tally, tally as tallyOf } from '@eaveline/plan';
 import { Link } from '@tanstack/react-router';
-import type { Keeping } from '../job/jobSession.ts';
+import { useDesk } from '../desk/DeskContext.tsx';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
 import { House } from './House.tsx';
 import { jobLines } from './jobLines.ts';
-import { keepingWords } from './keepingWords.ts';
+import { KeepingFoot, type KeepingFootProps } from './KeepingFoot.tsx';
 import { Papers } from './Papers.tsx';
 import styles from './Register.module.css';
 import { SHEETS } from './sheetNames.ts';
+import { WhoIsHere } from './WhoIsHere.tsx';
 
-export interface RegisterProps {
-  readonly job: Job;
-  readonly findings: readonly Finding[];
+export interface RegisterProps extends KeepingFootProps {
   readonly current: SheetNo | undefined;
-  readonly keeping: Keeping;
-  readonly undo: string | undefined;
   /** On a phone the register is a sheet of its own. */
   readonly open: boolean;
-  readonly onUndo: () => void;
-  readonly onKeepMine: () => void;
-  readonly onTakeTheirs: () => void;
-  readonly onSaveNow: () => void;
   readonly onKeys: () => void;
 }
 
-/** The register of sheets: where one is, what fails and asks on each, where the work is kept. */
-export function Register(props: RegisterProps) {
-  const { job, findings, current, keeping, undo, open, onUndo, onKeepMine, onTakeTheirs, onSaveNow, onKeys } = props;
+/** The register of sheets: where one is, what fails and asks on each, who is here, where the work is kept. */
+export function Register({ current, open, onKeys, ...steps }: RegisterProps) {
+  const {
+    open: { job, plan },
+  } = useDesk();
+  const findings = plan?.checks.findings ?? [];
   const [first, second] = jobLines(job);
   return (
     <nav className={styles.register} aria-label="Sheets" data-open={open || undefined}>
@@ -53,31 +48,8 @@ export function Register(props: RegisterProps) {
         ))}
       </ol>
       <div className={styles.foot}>
-        <div className={styles.keeping} data-state={keeping.kind} role="status">
-          {keepingWords(keeping)}{' '}
-          {keeping.kind === 'waiting' && (
-            <button type="button" onClick={onSaveNow}>
-              Try again now
-            </button>
-          )}
-          {keeping.kind === 'two versions' && (
-            <>
-              <button type="button" onClick={onKeepMine}>
-                Keep mine
-              </button>
-              <button type="button" onClick={onTakeTheirs}>
-                Take theirs
-              </button>
-            </>
-          )}
-          {undo !== undefined && (
-            <div>
-              <button type="button" onClick={onUndo}>
-                Undo: {undo}
-              </button>
-            </div>
-          )}
-        </div>
+        <WhoIsHere job={job} />
+        <KeepingFoot {...steps} />
         <Papers onKeys={onKeys} />
       </div>
     </nav>

@@ -1,18 +1,28 @@
-import type { Keeping } from '../job/jobSession.ts';
+import type { Keeping } from '../job/keeping.ts';
 import { clock } from '../words/clock.ts';
 
-/** Where the newest edits are, said plainly. */
-export function keepingWords(keeping: Keeping): string {
-  switch (keeping.kind) {
-    case 'kept':
-      return 'All kept.';
-    case 'keeping':
-      return 'Being kept.';
-    case 'waiting': {
-      const { since, words } = keeping;
-      return `Not saved: ${words} Kept in this browser since ${clock(since.getHours() + since.getMinutes() / 60)}.`;
-    }
-    case 'two versions':
-      return 'Not saved: somebody else saved this job meanwhile. Yours is kept in this browser. Pick one.';
+function hour(date: Date): string {
+  return clock(date.getHours() + date.getMinutes() / 60);
+}
+
+/** Where the newest edits are, said plainly: the device first, then the server. */
+export function keepingWords({ device, server, apart }: Keeping): string {
+  if (device.kind === 'refused') {
+    return `Not kept: ${device.words} Your edits stand on this page alone. Save the job file.`;
   }
+  if (apart !== undefined) return `${apart.words} Both are kept. Pick one.`;
+  if (device.kind === 'keeping') return 'Being kept.';
+  switch (server.kind) {
+    case 'agreed':
+      return 'All kept, on this device and on the server.';
+    case 'sending':
+      return 'Kept on this device. Going to the server.';
+    case 'waiting':
+      return `Kept on this device. Not on the server since ${hour(server.since)}: ${server.words}`;
+  }
+}
+
+/** How it stands, for its look: nothing to do, or something waits for a person. */
+export function keepingState({ device, server, apart }: Keeping): 'kept' | 'waiting' {
+  return device.kind === 'refused' || apart !== undefined || server.kind === 'waiting' ? 'waiting' : 'kept';
 }

@@ -1,27 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { type Job, kestrelRise } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
-import { expect, test } from 'vitest';
+import * as sync from '@eaveline/sync';
+import { type JobStore, memoryStore, StoreFull, StoreNewer } from '@eaveline/sync/store';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { PlanDesk } from '../plan/planDesk.ts';
 import { type JobServer, ServerAway } from './jobServer.ts';
 import { makeJobSession, type OpenJob } from './jobSession.ts';
-import { memoryUnsaved } from './unsaved.ts';
+import type { PageChannel, PageNews } from './pageChannel.ts';
 
-const longer = (lengthM: number) => [{ path: ['choices', 'trunks', 'a', 'homeRun', 'lengthM'], value: lengthM }];
+const core = createRequire(import.meta.url).resolve('@automerge/automerge/automerge.wasm');
+beforeAll(() => sync.startDocuments(readFileSync(core)));
+
+const ID = 'kestrel-rise';
+const LENGTH = ['choices', 'trunks', 'a', 'homeRun', 'lengthM'];
+const FEED = ['choices', 'trunks', 'a', 'feedDrop'];
+const longer = (lengthM: number) => [{ path: LENGTH, value: lengthM }];
+const fed = (drop: number) => [{ path: FEED, value: drop }];
+const lengthOf = (job: Job) => job.choices.trunks.a?.homeRun.lengthM;
+const feedOf = (job: Job) => job.choices.trunks.a?.feedDrop;
+const READING = { at: '2026-05-12T09:41:00Z', by: 'Nia', test: 'loop:trunk:a', value: 0.6, unit: 'Ω' };
 
 /** A server of one job that counts revisions and can be out of reach. */
-function oneJobServer() {
-  let document: unknown = kestrelRise;
+function oneJobServer(first: unknown = kestrelRise) {
+  let document: unknown = first;
   let revision = 1;
   const server = {
     away: false,
-    lengthM: () => (document as Job).choices.trunks.a?.homeRun.lengthM,
-    somebodyElseSaves: () => {
+    job: () => document as Job,
+    somebodyElseSaves(change: (job: Job) => void) {
+      document = structuredClone(document);
+      change(document as Job);
       revision += 1;
     },
     list: async () => [],
     get: async () => {
       if (server.away) throw new ServerAway('The server does not answer.');
-      return { document, revision: `"${revision}"` };
+      return document === null ? undefined : { document, revision: `"${revision}"` };
     },
     put: async (_id: string, next: unknown, ifMatch?: string) => {
       if (server.away) throw new ServerAway('The server does not answer.');
@@ -35,99 +51,320 @@ function oneJobServer() {
 }
 
 /** Hands over a plan that bears the job's name: what is worked out is the plan's own matter. */
-const desk: PlanDesk = {
-  workOut: async (job) => ({ plan: { jobId: job.id, jobName: job.name } as Plan, tookMs: 0 }),
+const desk = {
+  workOut: async (job: Job) => ({ plan: { jobId: job.id, jobName: job.name } as Plan, tookMs: 0 }),
   sumUp: () => Promise.reject(new Error('not asked here')),
-  readWeather: async (_id, fileName) => ({ fileName, place: 'Testing', remarks: [] }),
+  readWeather: async (_id: string, fileName: string) => ({ fileName, place: 'Testing', remarks: [] }),
   dropWeather: async () => {},
-};
+} as unknown as PlanDesk;
 
-async function opened(server = oneJobServer(), unsaved = memoryUnsaved()) {
+/** Pages of one device that hear each other. */
+function oneDevice() {
+  const ears = new Map<PageChannel, (news: PageNews) => void>();
+  return (): PageChannel => {
+    const channel: PageChannel = {
+      tell(news) {
+        for (const [other, hear] of ears) if (other !== channel) hear(structuredClone(news));
+      },
+      onNews: (hear) => ears.set(channel, hear),
+      close: () => ears.delete(channel),
+    };
+    return channel;
+  };
+}
+
+interface Page {
+  readonly server?: ReturnType<typeof oneJobServer>;
+  readonly store?: JobStore;
+  readonly channel?: PageChannel;
+  readonly device?: string;
+  readonly who?: string;
+}
+
+async function opened({
+  server = oneJobServer(),
+  store = memoryStore(),
+  device = 'phone',
+  who = 'Nia',
+  ...rest
+}: Page = {}) {
   const calls: (() => void)[] = [];
-  const session = makeJobSession('kestrel-rise', {
+  let minute = 0;
+  const session = makeJobSession(ID, {
     server,
-    unsaved,
+    store,
     desk,
-    now: () => new Date('2026-05-12T09:41:00Z'),
+    documents: async () => sync,
+    channel: rest.channel ?? oneDevice()(),
+    here: () => ({ who, device }),
+    // a minute passes between any two looks at the clock, so that no two edits are one step by haste
+    now: () => {
+      minute += 1;
+      return new Date(Date.UTC(2026, 4, 12, 9, minute));
+    },
     later: (call) => {
       calls.push(call);
       return () => calls.splice(calls.indexOf(call), 1);
     },
   });
   await session.open();
-  const state = () => session.state() as OpenJob;
-  return { session, server, unsaved, state };
+  return { session, server, store, state: () => session.state() as OpenJob };
 }
 
-test('an edit is kept in the browser before it is sent, and leaves it when the server has it', async () => {
-  const { session, server, unsaved, state } = await opened();
-  expect(session.edit(longer(33), 'home run A')).toBeUndefined();
-  expect(state().keeping.kind).toBe('keeping');
-  expect(await unsaved.get('kestrel-rise')).toBeDefined();
-  await session.saveNow();
-  expect(server.lengthM()).toBe(33);
-  expect(state().keeping.kind).toBe('kept');
-  expect(await unsaved.get('kestrel-rise')).toBeUndefined();
+describe('the device comes first', () => {
+  test('an edit is on the device when it says so, and on the server when it says that', async () => {
+    const { session, server, store, state } = await opened();
+    expect(session.edit(longer(33), 'home run A')).toBeUndefined();
+    expect(state().keeping.device.kind).toBe('keeping');
+    await session.settled();
+    expect(state().keeping.device.kind).toBe('kept');
+    expect(lengthOf((await store.kept(ID))?.job as Job)).toBe(33);
+    expect(lengthOf(server.job())).toBe(31);
+    await session.saveNow();
+    expect(lengthOf(server.job())).toBe(33);
+    expect(state().keeping.server.kind).toBe('agreed');
+  });
+
+  test('with the server away the job opens, is edited, opens again with the edit, and goes when the server is back', async () => {
+    const first = await opened();
+    first.server.away = true;
+    first.session.edit(longer(34), 'home run A');
+    await first.session.saveNow();
+    expect(first.state().keeping.server).toMatchObject({ kind: 'waiting', words: 'The server does not answer.' });
+
+    const second = await opened({ server: first.server, store: first.store });
+    expect(lengthOf(second.state().job)).toBe(34);
+    first.server.away = false;
+    await second.session.saveNow();
+    expect(lengthOf(first.server.job())).toBe(34);
+  });
+
+  test('a job that is nowhere is missing; one on a server out of reach is away', async () => {
+    expect((await opened({ server: oneJobServer(null) })).session.state().kind).toBe('missing');
+    const server = oneJobServer();
+    server.away = true;
+    expect((await opened({ server })).session.state().kind).toBe('away');
+  });
+
+  test('an edit made before the history is open is in it afterwards', async () => {
+    const store = memoryStore();
+    await store.add({ id: ID, job: kestrelRise, keptAt: '2026-05-01T00:00:00Z' }, []);
+    let open = () => {};
+    const waits = new Promise<void>((resolve) => {
+      open = resolve;
+    });
+    const session = makeJobSession(ID, {
+      server: oneJobServer(),
+      ...{ store, desk, channel: oneDevice()(), now: () => new Date('2026-05-12T09:41:00Z'), later: () => () => {} },
+      here: () => ({ who: 'Nia', device: 'phone' }),
+      documents: () => waits.then(() => sync),
+    });
+    const opening = session.open();
+    await Promise.resolve();
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(session.edit(longer(33), 'home run A')).toBeUndefined();
+    expect(session.history()).toBeUndefined();
+    await session.settled();
+    expect(lengthOf((await store.kept(ID))?.job as Job)).toBe(33);
+    open();
+    await opening;
+    expect(session.history()?.map(({ what }) => what)).toEqual(['home run A', 'Begun']);
+    expect((session.state() as OpenJob).undo).toBe('home run A');
+  });
 });
 
-test('with the server away nothing is lost: a second tab opens with the edit, and it goes when the server is back', async () => {
-  const first = await opened();
-  first.server.away = true;
-  first.session.edit(longer(34), 'home run A');
-  await first.session.saveNow();
-  expect(first.state().keeping).toMatchObject({ kind: 'waiting', words: 'The server does not answer.' });
+describe('steps back and forth', () => {
+  test('without end, by meaning, and after the page was closed', async () => {
+    const first = await opened();
+    first.session.edit(longer(33), 'home run A');
+    first.session.edit(fed(5), 'feed of trunk A');
+    await first.session.settled();
+    const { session, state } = await opened({ store: first.store, server: first.server });
+    expect(state().undo).toBe('feed of trunk A');
+    expect(session.undo()).toBe('Taken back: feed of trunk A.');
+    expect(session.undo()).toBe('Taken back: home run A.');
+    expect(state().job).toEqual(kestrelRise);
+    expect(session.undo()).toBe('Nothing to take back.');
+    expect(session.redo()).toBe('Done again: home run A.');
+    expect(lengthOf(state().job)).toBe(33);
+    expect(state().redo).toBe('feed of trunk A');
+  });
 
-  const second = await opened(first.server, first.unsaved);
-  expect(second.state().job.choices.trunks.a?.homeRun.lengthM).toBe(34);
-  first.server.away = false;
-  await second.session.saveNow();
-  expect(first.server.lengthM()).toBe(34);
+  test('a reading on record is not taken back, and a step back goes past it', async () => {
+    const { session, state } = await opened();
+    session.edit(longer(33), 'home run A');
+    session.edit([{ path: ['records', 'readings', 'r1'], value: READING }], 'a reading');
+    expect(state().undo).toBe('home run A');
+    session.undo();
+    expect(state().job.records.readings.r1?.value).toBe(0.6);
+    expect(lengthOf(state().job)).toBe(31);
+  });
+
+  test('a refused edit changes nothing and says the way out', async () => {
+    const { session, state } = await opened();
+    expect(session.edit(longer(-1), 'home run A')).toContain('has to be more than 0');
+    expect(lengthOf(state().job)).toBe(31);
+    expect(state().undo).toBeUndefined();
+  });
 });
 
-test('when somebody else saved meanwhile nothing is written until a person picks', async () => {
-  const { session, server, state } = await opened();
-  server.somebodyElseSaves();
-  session.edit(longer(35), 'home run A');
-  await session.saveNow();
-  expect(state().keeping.kind).toBe('two versions');
-  expect(server.lengthM()).toBe(31);
-  await session.keepMine();
-  expect(server.lengthM()).toBe(35);
-  expect(state().keeping.kind).toBe('kept');
+describe('going back to a moment', () => {
+  test('it is looked at without being changed, then gone back to; records stay, and that can be taken back too', async () => {
+    const { session, state } = await opened();
+    session.edit(fed(5), 'feed of trunk A');
+    session.edit(longer(33), 'home run A');
+    session.edit([{ path: ['records', 'readings', 'r1'], value: READING }], 'a reading');
+    const then = session.history()?.find(({ what }) => what === 'feed of trunk A');
+    if (then === undefined) throw new Error('the step is not in the history');
+
+    session.look(then);
+    expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 31]);
+    expect(session.edit(longer(40), 'home run A')).toContain('This is the job as it was');
+    expect(session.undo()).toContain('This is the job as it was');
+    session.look(undefined);
+    expect(lengthOf(state().job)).toBe(33);
+
+    expect(session.goBackTo(then)).toBeUndefined();
+    expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 31]);
+    expect(state().job.records.readings.r1?.value).toBe(0.6);
+    expect(session.undo()).toBe('Taken back: Gone back to: feed of trunk A.');
+    expect(lengthOf(state().job)).toBe(33);
+  });
+
+  test('the history says who, when and what each step changed', async () => {
+    const { session } = await opened({ who: 'Tomas' });
+    session.edit(fed(5), 'feed of trunk A');
+    const [step] = session.history() ?? [];
+    expect(step).toMatchObject({ who: 'Tomas', what: 'feed of trunk A', kind: 'edit' });
+    expect(step?.at?.getUTCFullYear()).toBe(2026);
+    expect(session.editsOf(step as NonNullable<typeof step>)).toEqual([
+      { path: FEED, before: feedOf(kestrelRise), after: 5 },
+    ]);
+  });
 });
 
-test('theirs may be taken instead', async () => {
-  const { session, server, unsaved, state } = await opened();
-  server.somebodyElseSaves();
-  session.edit(longer(36), 'home run A');
-  await session.saveNow();
-  await session.takeTheirs();
-  expect(state().job.choices.trunks.a?.homeRun.lengthM).toBe(31);
-  expect(await unsaved.get('kestrel-rise')).toBeUndefined();
+describe('two pages of one device', () => {
+  test('each shows the other’s edit, and both are kept', async () => {
+    const device = oneDevice();
+    const store = memoryStore();
+    const server = oneJobServer();
+    const one = await opened({ store, server, channel: device() });
+    const two = await opened({ store, server, channel: device() });
+    one.session.edit(longer(33), 'home run A');
+    await one.session.settled();
+    expect(lengthOf(two.state().job)).toBe(33);
+    two.session.edit(fed(5), 'feed of trunk A');
+    await two.session.settled();
+    await one.session.settled();
+    for (const { state } of [one, two]) expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 33]);
+    const third = await opened({ store, server, channel: device() });
+    expect([feedOf(third.state().job), lengthOf(third.state().job)]).toEqual([5, 33]);
+  });
 });
 
-test('a refused edit changes nothing and says the way out', async () => {
-  const { session, state } = await opened();
-  expect(session.edit(longer(-1), 'home run A')).toContain('has to be more than 0');
-  expect(state().job.choices.trunks.a?.homeRun.lengthM).toBe(31);
-  expect(state().undo).toBeUndefined();
+describe('the server’s state grew too', () => {
+  test('edits at other places go together by themselves', async () => {
+    const { session, server, state } = await opened();
+    server.somebodyElseSaves((job) => {
+      (job.choices.trunks.a as { feedDrop: number }).feedDrop = 5;
+    });
+    session.edit(longer(35), 'home run A');
+    await session.saveNow();
+    expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 35]);
+    expect([feedOf(server.job()), lengthOf(server.job())]).toEqual([5, 35]);
+    expect(session.history()?.some(({ kind }) => kind === 'taken in')).toBe(true);
+  });
+
+  test('what somebody else saved while this device was off is there when the job is opened', async () => {
+    const first = await opened();
+    await first.session.settled();
+    first.server.somebodyElseSaves((job) => {
+      (job.choices.trunks.a as { feedDrop: number }).feedDrop = 6;
+    });
+    const again = await opened({ server: first.server, store: first.store });
+    expect(feedOf(again.state().job)).toBe(6);
+    expect(again.state().keeping).toMatchObject({ server: { kind: 'agreed' }, apart: undefined });
+  });
+
+  test('two states that did not grow from one: nothing is written until a person picks', async () => {
+    const store = memoryStore();
+    const mine = structuredClone(kestrelRise);
+    mine.about = 'Begun apart';
+    await store.add({ id: ID, job: mine, keptAt: '2026-05-01T00:00:00Z' }, []);
+    const { session, server, state } = await opened({ store });
+    expect(state().keeping.apart?.onServer).toBe(true);
+    session.edit(longer(36), 'home run A');
+    await session.saveNow();
+    expect(lengthOf(server.job())).toBe(31);
+    await session.keepMine();
+    expect(lengthOf(server.job())).toBe(36);
+    expect(state().keeping.apart).toBeUndefined();
+  });
+
+  test('theirs may be taken instead, and mine is still in the history', async () => {
+    const store = memoryStore();
+    const mine = structuredClone(kestrelRise);
+    mine.about = 'Begun apart';
+    await store.add({ id: ID, job: mine, keptAt: '2026-05-01T00:00:00Z' }, []);
+    const { session, state } = await opened({ store });
+    await session.takeTheirs();
+    expect(state().job).toEqual(kestrelRise);
+    session.undo();
+    expect(state().job.about).toBe('Begun apart');
+  });
 });
 
-test('one step back takes back all the typing in one field', async () => {
-  const { session, state } = await opened();
-  for (const lengthM of [3, 33, 33.5]) session.edit(longer(lengthM), 'home run A');
-  expect(state().undo).toBe('home run A');
-  session.undo();
-  expect(state().job.choices.trunks.a?.homeRun.lengthM).toBe(31);
-});
+describe('bad stores', () => {
+  test('a history that does not read: the job stands as last kept, what does not read is laid aside whole', async () => {
+    const first = await opened();
+    first.session.edit(longer(33), 'home run A');
+    await first.session.settled();
+    await first.store.fold(ID, () => new Uint8Array([1, 2, 3]));
+    const { session, state, store } = await opened({ store: first.store, server: first.server });
+    expect(lengthOf(state().job)).toBe(33);
+    expect(state().notices.join()).toContain('does not read');
+    expect((await store.aside(ID)).map(({ bytes }) => bytes.length)).toEqual([3]);
+    expect(session.edit(longer(34), 'home run A')).toBeUndefined();
+    await session.settled();
+    expect((await opened({ store, server: first.server })).state().notices).toEqual([]);
+  });
 
-test('a reading on record is not taken back, nor by a step back over it', async () => {
-  const { session, state } = await opened();
-  session.edit(longer(33), 'home run A');
-  const reading = { at: '2026-05-12T09:41:00Z', by: 'Nia', test: 'loop:trunk:a', value: 0.6, unit: 'Ω' };
-  session.edit([{ path: ['records', 'readings', 'r1'], value: reading }], 'a reading');
-  expect(state().undo).toBeUndefined();
-  session.undo();
-  expect(state().job.records.readings.r1?.value).toBe(0.6);
-  expect(state().job.choices.trunks.a?.homeRun.lengthM).toBe(33);
+  test('no room: it is said, the edit stands on the page, and it is kept when there is room again', async () => {
+    const store = memoryStore();
+    let full = false;
+    const tight: JobStore = {
+      ...store,
+      add: (kept, changes) =>
+        full ? Promise.reject(new StoreFull('This device has no more room.')) : store.add(kept, changes),
+    };
+    const { session, server, state } = await opened({ store: tight });
+    await session.settled();
+    full = true;
+    session.edit(longer(33), 'home run A');
+    await session.settled();
+    expect(state().keeping.device).toEqual({ kind: 'refused', words: 'This device has no more room.' });
+    expect(lengthOf(state().job)).toBe(33);
+    full = false;
+    await session.saveNow();
+    await session.settled();
+    expect(state().keeping.device.kind).toBe('kept');
+    const again = await opened({ store, server });
+    expect(lengthOf(again.state().job)).toBe(33);
+    expect(again.state().undo).toBe('home run A');
+  });
+
+  test('a store of a newer Eaveline is left alone', async () => {
+    const newer: JobStore = { ...memoryStore(), kept: () => Promise.reject(new StoreNewer('A newer Eaveline.')) };
+    const { session } = await opened({ store: newer });
+    expect(session.state()).toMatchObject({ kind: 'unreadable', words: ['A newer Eaveline.', expect.any(String)] });
+  });
+
+  test('a job of a newer version does not open, stays as it is, and can be saved', async () => {
+    const store = memoryStore();
+    const job = { ...kestrelRise, version: 99 };
+    await store.add({ id: ID, job, keptAt: '2026-05-01T00:00:00Z' }, []);
+    const { session } = await opened({ store });
+    expect(session.state()).toMatchObject({ kind: 'unreadable', raw: job });
+    expect((await store.kept(ID))?.job).toEqual(job);
+  });
 });

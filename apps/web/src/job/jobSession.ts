@@ -1,19 +1,21 @@
-import { type Job, parseJob, remarkLine } from '@eaveline/job';
+import type { Job } from '@eaveline/job';
 import type { Change, Plan } from '@eaveline/plan';
+import type { Reason } from '@eaveline/sync';
+import { type Edit, editsBetween, withAt } from '@eaveline/sync/edits';
+import { type JobStore, StoreNewer } from '@eaveline/sync/store';
 import type { WeatherRead } from '../plan/message.ts';
 import type { PlanDesk } from '../plan/planDesk.ts';
 import { changeJob, refusalWords } from './changeJob.ts';
+import type { Documents } from './documents.ts';
+import { type HistoryStep, historySteps } from './history.ts';
+import { makeJobKeeper } from './jobKeeper.ts';
 import type { JobServer } from './jobServer.ts';
-import type { UnsavedStore } from './unsaved.ts';
-
-/** Where the newest edits are. */
-export type Keeping =
-  | { readonly kind: 'kept' }
-  | { readonly kind: 'keeping' }
-  /** On this device only; `words` say why. */
-  | { readonly kind: 'waiting'; readonly words: string; readonly since: Date }
-  /** Somebody else saved another version meanwhile. */
-  | { readonly kind: 'two versions' };
+import { type Apart, type Keeping, wordsOf } from './keeping.ts';
+import type { PageChannel } from './pageChannel.ts';
+import { parsed, stopLines } from './parsed.ts';
+import { makePlanning } from './planning.ts';
+import { makeServerMeeting } from './serverMeeting.ts';
+import { makeStepNames } from './stepNames.ts';
 
 /** A job on the desk. */
 export interface OpenJob {
@@ -27,29 +29,35 @@ export interface OpenJob {
   /** Why the last plan could not be worked out. */
   readonly notWorkedOut: string | undefined;
   readonly keeping: Keeping;
-  /** What one step back would take back. */
+  /** What one step back would take back, what one forth would do again. */
   readonly undo: string | undefined;
+  readonly redo: string | undefined;
+  /** The moment looked at, where it is not now. Nothing can be changed there. */
+  readonly past: HistoryStep | undefined;
+  /** What a person has to know of this job's history or keeping. */
+  readonly notices: readonly string[];
   readonly weather: WeatherRead | undefined;
 }
 
 export type SessionState =
   | { readonly kind: 'opening' }
   | { readonly kind: 'missing' }
-  | { readonly kind: 'unreadable'; readonly words: readonly string[] }
+  /** It stays as it is; `raw` is there to be saved. */
+  | { readonly kind: 'unreadable'; readonly words: readonly string[]; readonly raw: unknown }
   | { readonly kind: 'away'; readonly words: string }
   | OpenJob;
 
 export interface SessionParts {
   readonly server: JobServer;
-  readonly unsaved: UnsavedStore;
+  readonly store: JobStore;
+  readonly documents: () => Promise<Documents>;
+  readonly channel: PageChannel;
   readonly desk: PlanDesk;
+  readonly here: () => { readonly who: string; readonly device: string };
   readonly now: () => Date;
   /** Calls back after so many milliseconds; gives a way to call it off. */
   readonly later: (call: () => void, ms: number) => () => void;
 }
-
-const SAVE_AFTER_MS = 600;
-const TRY_AGAIN_AFTER_MS = 10_000;
 
 /** One job on the desk: its document, its plan, and where its edits are. The screen only listens. */
 export interface JobSession {
@@ -58,8 +66,20 @@ export interface JobSession {
   open(): Promise<void>;
   /** Takes changes, or says in words why not. `words` name them for taking back. */
   edit(changes: readonly Change[], words: string): string | undefined;
-  undo(): void;
+  /** One step back or forth by meaning; what became of it, in words. */
+  undo(): string;
+  redo(): string;
+  /** The history, newest first; undefined until it is open. */
+  history(): readonly HistoryStep[] | undefined;
+  editsOf(step: HistoryStep): readonly Edit[];
+  /** Lays the job as it was after a step on the desk, to be looked at; undefined: the job as it is. */
+  look(step: HistoryStep | undefined): void;
+  /** Makes the job again as it was after a step. Records stay. Why not, in words. */
+  goBackTo(step: HistoryStep): string | undefined;
+  /** Sends what waits, now; and tries again to keep what the device refused. */
   saveNow(): Promise<void>;
+  /** Settles when every edit so far is on the device, or was refused. */
+  settled(): Promise<void>;
   keepMine(): Promise<void>;
   takeTheirs(): Promise<void>;
   readWeather(name: string, bytes: Uint8Array): Promise<void>;
@@ -67,19 +87,26 @@ export interface JobSession {
   close(): void;
 }
 
+const NOW_BUSY = 'This is the job as it was. Go back to now to change it.';
+
 /**
  * Opens a job and keeps it.
  *
- * An edit is first kept in the browser, then sent; the browser's copy goes when the server has acknowledged it.
+ * The document on this device comes first: it is on the screen before its history is open, and before the server is
+ * asked. An edit is on the screen at once, then on the device, then on the server.
  */
-export function makeJobSession(id: string, { server, unsaved, desk, now, later }: SessionParts): JobSession {
+export function makeJobSession(id: string, parts: SessionParts): JobSession {
+  const { server, store, documents, channel, desk, here, now, later } = parts;
   let state: SessionState = { kind: 'opening' };
-  let revision: string | undefined;
-  let back: { readonly job: Job; readonly words: string } | undefined;
-  let callOff = () => {};
-  let saving = false;
-  let planning = false;
-  let planAgain = false;
+  let keeping: Keeping = {
+    device: { kind: 'keeping' },
+    server: { kind: 'waiting', words: 'Not asked yet.', since: now() },
+    apart: undefined,
+  };
+  /** The job as it is; what is on the screen may be a moment of its past. */
+  let newest: Job | undefined;
+  let theirs: Job | undefined;
+  const stepName = makeStepNames(now);
   const listeners = new Set<() => void>();
 
   function become(next: SessionState) {
@@ -89,82 +116,117 @@ export function makeJobSession(id: string, { server, unsaved, desk, now, later }
   function amend(more: Partial<OpenJob>) {
     if (state.kind === 'open') become({ ...state, ...more });
   }
-
-  async function workOut(): Promise<void> {
-    if (planning) {
-      planAgain = true;
-      return;
-    }
-    planning = true;
-    do {
-      planAgain = false;
-      if (state.kind !== 'open') break;
-      const { job } = state;
-      try {
-        const { plan } = await desk.workOut(job);
-        amend({ plan, stale: planAgain, workedOutAt: now(), notWorkedOut: undefined });
-      } catch (error) {
-        amend({ notWorkedOut: error instanceof Error ? error.message : String(error) });
-      }
-    } while (planAgain);
-    planning = false;
+  function keep(more: Partial<Keeping>) {
+    keeping = { ...keeping, ...more };
+    amend({ keeping });
   }
 
-  function lay(document: unknown, keeping: Keeping) {
-    const { job, remarks } = parseJob(JSON.stringify(document));
-    if (job === undefined) {
-      become({ kind: 'unreadable', words: remarks.filter(({ severity }) => severity === 'stop').map(remarkLine) });
-      return;
-    }
+  const workOut = makePlanning({
+    desk,
+    job: () => (state.kind === 'open' ? state.job : undefined),
+    onPlan: (plan, stale) => amend({ plan, stale, workedOutAt: now(), notWorkedOut: undefined }),
+    onFallenOver: (notWorkedOut) => amend({ notWorkedOut }),
+  });
+
+  const keeper = makeJobKeeper(id, {
+    ...{ store, documents, channel, now, later },
+    onDevice: (device) => keep({ device }),
+    onNews(document, other) {
+      const { job } = parsed(document);
+      if (job !== undefined) return stand(job);
+      theirs = parsed(other).job;
+      apart({ words: 'Another page changed this job, and the two do not go together.', onServer: false });
+    },
+    onNotice: (words) => {
+      if (state.kind === 'open') amend({ notices: [...state.notices, words] });
+    },
+  });
+
+  const meeting = makeServerMeeting(id, {
+    ...{ keeper, server, documents, now, later },
+    onServer: (state) => keep({ server: state }),
+    onTaken: stand,
+    onApart(words, other) {
+      theirs = other;
+      apart({ words, onServer: true });
+    },
+  });
+
+  function apart(what: Apart) {
+    keep({ apart: what });
+  }
+
+  function stepsHere() {
+    const document = keeper.document();
+    if (document === undefined) return { undo: undefined, redo: undefined };
+    const { back, forth } = document.stepsOf(here().device);
+    const named = (step: string | undefined) =>
+      step === undefined ? undefined : document.moments().findLast(({ reason }) => reason.step === step)?.reason.what;
+    return { undo: named(back.at(-1)), redo: named(forth.at(-1)) };
+  }
+
+  /** The job stands otherwise now: on the screen, unless a moment of the past is being looked at. */
+  function stand(job: Job) {
+    newest = job;
+    if (state.kind !== 'open') return;
+    if (state.past !== undefined) return amend(stepsHere());
+    amend({ job, stale: true, ...stepsHere() });
+    void workOut();
+  }
+
+  function lay(job: Job) {
+    newest = job;
     const bare = {
       plan: undefined,
       workedOutAt: undefined,
       notWorkedOut: undefined,
       undo: undefined,
+      redo: undefined,
+      past: undefined,
       weather: undefined,
     };
-    become({ kind: 'open', job, stale: true, keeping, ...bare });
+    become({ kind: 'open', job, stale: true, keeping, notices: [], ...bare });
     void workOut();
   }
 
-  function waitingFor(words: string): Keeping {
-    const since = state.kind === 'open' && state.keeping.kind === 'waiting' ? state.keeping.since : now();
-    return { kind: 'waiting', words, since };
+  async function openHistory(): Promise<void> {
+    const document = await keeper.ready();
+    const opened = parsed(document.job());
+    if (opened.job === undefined) {
+      // edits of two devices that do not read together: the job last kept stays on the screen
+      apart({ words: 'Edits made apart do not go together.', onServer: false });
+    } else if (newest !== undefined && editsBetween(newest, opened.job).length > 0) stand(opened.job);
+    amend(stepsHere());
   }
 
-  async function send(over: boolean): Promise<void> {
-    callOff();
-    if (state.kind !== 'open' || saving) return;
-    saving = true;
-    const { job } = state;
-    try {
-      const saved = await server.put(id, job, over ? undefined : revision);
-      if (saved.kind === 'saved') {
-        revision = saved.revision;
-        if (state.job === job) {
-          await unsaved.remove(id);
-          amend({ keeping: { kind: 'kept' } });
-        } else callOff = later(() => void send(false), 0);
-      } else if (saved.kind === 'seen before') amend({ keeping: { kind: 'two versions' } });
-      else amend({ keeping: waitingFor(saved.words) });
-    } catch (error) {
-      amend({ keeping: waitingFor(error instanceof Error ? error.message : String(error)) });
-      callOff = later(() => void send(false), TRY_AGAIN_AFTER_MS);
-    } finally {
-      saving = false;
+  /** Puts a job in the place of the newest, by what differs. */
+  function commit(job: Job, edits: readonly Edit[], reason: Omit<Reason, 'who' | 'device'>) {
+    keeper.commit(job, edits, { ...here(), ...reason });
+    stand(job);
+    if (keeping.apart !== undefined) return;
+    if (keeping.server.kind === 'agreed') keep({ server: { kind: 'sending' } });
+    meeting.sendSoon();
+  }
+
+  function walk(kind: 'undo' | 'redo'): string {
+    const document = keeper.document();
+    if (state.kind !== 'open' || newest === undefined) return 'The job is not open.';
+    if (state.past !== undefined) return NOW_BUSY;
+    if (document === undefined) return 'The history is still being opened.';
+    const { back, forth } = document.stepsOf(here().device);
+    const step = (kind === 'undo' ? back : forth).at(-1);
+    if (step === undefined) return kind === 'undo' ? 'Nothing to take back.' : 'Nothing to do again.';
+    const what = document.moments().findLast(({ reason }) => reason.step === step)?.reason.what ?? '';
+    const { edits, left } = document.editsOfStep(step, kind);
+    const after = parsed(withEdits(newest, edits));
+    if (after.job === undefined) {
+      const [stop] = after.stops;
+      return `“${what}” stays: other things hang on it now. ${stop === undefined ? '' : refusalWords(stop)}`;
     }
-  }
-
-  function take(job: Job, undo: string | undefined) {
-    if (state.kind !== 'open') return;
-    const twoVersions = state.keeping.kind === 'two versions';
-    amend({ job, undo, stale: true, keeping: twoVersions ? state.keeping : { kind: 'keeping' } });
-    unsaved
-      .put({ id, document: job, revision, since: now().toISOString() })
-      .catch((error: Error) => amend({ keeping: waitingFor(`This browser keeps nothing: ${error.message}`) }));
-    callOff();
-    if (!twoVersions) callOff = later(() => void send(false), SAVE_AFTER_MS);
-    void workOut();
+    const done = kind === 'undo' ? 'Taken back' : 'Done again';
+    commit(after.job, edits, { what: `${done}: ${what}`, step: stepName(undefined), kind, of: step });
+    const stays = left.length === 0 ? '' : ` ${left.length} of its places changed since, and stay.`;
+    return `${done}: ${what}.${stays}`;
   }
 
   return {
@@ -175,62 +237,128 @@ export function makeJobSession(id: string, { server, unsaved, desk, now, later }
     },
 
     async open() {
-      const mine = await unsaved.get(id).catch(() => undefined);
+      const here = await keeper.read().catch((error: unknown) => error as Error);
+      if (here instanceof StoreNewer) {
+        return become({
+          kind: 'unreadable',
+          words: [here.message, 'Reload this page to take the newer one.'],
+          raw: undefined,
+        });
+      }
+      if (here instanceof Error) keep({ device: { kind: 'refused', words: wordsOf(here) } });
+      else if (here !== undefined) {
+        const read = parsed(here.job);
+        if (read.job === undefined) return become({ kind: 'unreadable', words: stopLines(read), raw: here.job });
+        lay(read.job);
+        await openHistory().catch(historyShut);
+        await meeting.meet();
+        return;
+      }
       try {
         const served = await server.get(id);
-        revision = mine === undefined ? served?.revision : mine.revision;
-        if (mine !== undefined) {
-          lay(mine.document, { kind: 'keeping' });
-          await send(false);
-        } else if (served === undefined) become({ kind: 'missing' });
-        else lay(served.document, { kind: 'kept' });
-      } catch (error) {
-        const words = error instanceof Error ? error.message : String(error);
-        if (mine === undefined) become({ kind: 'away', words });
-        else {
-          revision = mine.revision;
-          lay(mine.document, { kind: 'waiting', words, since: now() });
-          callOff = later(() => void send(false), TRY_AGAIN_AFTER_MS);
+        if (served === undefined) return become({ kind: 'missing' });
+        const read = parsed(served.document);
+        if (read.job === undefined) {
+          return become({ kind: 'unreadable', words: stopLines(read), raw: served.document });
         }
+        lay(read.job);
+        keeper.takeOn(read.job, undefined);
+        await openHistory().catch(historyShut);
+        // what was typed while the history was opening is not on the server yet: both agree on how it began
+        const begun = keeper.document()?.moments()[0];
+        if (begun !== undefined && served.revision !== undefined) {
+          keeper.agreed({ revision: served.revision, heads: [begun.hash], at: now().toISOString() });
+        }
+        keep({ server: { kind: 'agreed', at: now() } });
+        if (keeper.document() !== undefined) meeting.sendSoon();
+      } catch (error) {
+        if (state.kind !== 'open') become({ kind: 'away', words: wordsOf(error) });
+        else throw error;
       }
     },
 
     edit(changes, words) {
-      if (state.kind !== 'open') return 'The job is not open.';
-      const changed = changeJob(state.job, changes);
+      if (state.kind !== 'open' || newest === undefined) return 'The job is not open.';
+      if (state.past !== undefined) return NOW_BUSY;
+      const changed = changeJob(newest, changes);
       if ('refusal' in changed) return refusalWords(changed.refusal);
-      // a record is never taken back, only superseded; and a step back over it would take it along
-      if (changes.some(({ path }) => path[0] === 'records')) {
-        back = undefined;
-        take(changed.job, undefined);
-        return undefined;
-      }
-      // typing on in the same field is one step, not one for each letter
-      if (back?.words !== words) back = { job: state.job, words };
-      take(changed.job, words);
+      const edits = editsBetween(newest, changed.job);
+      if (edits.length === 0) return undefined;
+      const kind = changes.some(({ path }) => path[0] === 'records') ? 'record' : 'edit';
+      commit(changed.job, edits, { what: words, step: stepName(words), kind });
       return undefined;
     },
 
-    undo() {
-      if (back === undefined) return;
-      const { job } = back;
-      back = undefined;
-      take(job, undefined);
+    undo: () => walk('undo'),
+    redo: () => walk('redo'),
+
+    history() {
+      const document = keeper.document();
+      return document === undefined ? undefined : historySteps(document);
+    },
+    editsOf(step) {
+      const document = keeper.document();
+      return document === undefined ? [] : step.moments.flatMap((moment) => document.editsOf(moment));
+    },
+
+    look(step) {
+      const document = keeper.document();
+      if (state.kind !== 'open' || newest === undefined || document === undefined) return;
+      const job = step === undefined ? newest : parsed(document.jobAt(step.heads)).job;
+      if (job === undefined)
+        return amend({ notices: [...state.notices, 'The job at that moment does not open here.'] });
+      amend({ job, past: step, stale: true });
+      void workOut();
+    },
+
+    goBackTo(step) {
+      const document = keeper.document();
+      if (state.kind !== 'open' || newest === undefined || document === undefined) return 'The history is not open.';
+      const then = document.jobAt(step.heads) as Job;
+      const back = parsed({ ...then, records: newest.records });
+      if (back.job === undefined) {
+        const [stop] = back.stops;
+        return `The job of that moment does not go with the records made since. ${stop === undefined ? '' : refusalWords(stop)}`;
+      }
+      const edits = editsBetween(newest, back.job);
+      amend({ past: undefined });
+      if (edits.length === 0) stand(newest);
+      else
+        commit(back.job, edits, { what: `Gone back to: ${step.what}`, step: stepName(undefined), kind: 'gone back' });
+      return undefined;
     },
 
     async saveNow() {
-      if (state.kind === 'open' && (state.keeping.kind === 'keeping' || state.keeping.kind === 'waiting'))
-        await send(false);
+      keeper.tryAgain();
+      if (state.kind === 'open' && keeping.apart === undefined && keeping.server.kind !== 'agreed')
+        await meeting.sendNow();
     },
-    keepMine: () => send(true),
+    settled: () => keeper.settled(),
+
+    async keepMine() {
+      const what = keeping.apart;
+      if (what === undefined || newest === undefined) return;
+      theirs = undefined;
+      keep({ apart: undefined });
+      const document = await keeper.ready();
+      // what was merged already goes back to what this page shows
+      const edits = editsBetween(document.job(), newest);
+      if (edits.length > 0)
+        commit(newest, edits, { what: 'Kept this device’s state', step: stepName(undefined), kind: 'edit' });
+      await (what.onServer ? meeting.insist() : meeting.sendNow());
+    },
     async takeTheirs() {
-      callOff();
-      const served = await server.get(id);
-      if (served === undefined) return become({ kind: 'missing' });
-      revision = served.revision;
-      await unsaved.remove(id);
-      back = undefined;
-      lay(served.document, { kind: 'kept' });
+      const what = keeping.apart;
+      if (what === undefined || newest === undefined) return;
+      if (theirs === undefined)
+        return apart({ ...what, words: `${what.words} It does not open here, so it cannot be taken.` });
+      const other = theirs;
+      theirs = undefined;
+      keep({ apart: undefined });
+      const document = await keeper.ready();
+      const edits = editsBetween(document.job(), other);
+      commit(other, edits, { what: 'Took the other state', step: stepName(undefined), kind: 'edit' });
+      await (what.onServer ? meeting.insist() : meeting.sendNow());
     },
 
     async readWeather(name, bytes) {
@@ -245,8 +373,22 @@ export function makeJobSession(id: string, { server, unsaved, desk, now, later }
     },
 
     close() {
-      callOff();
+      meeting.close();
+      keeper.close();
       listeners.clear();
     },
   };
+
+  /** Without its history a job is still kept, whole, edit by edit; only steps back wait for the next opening. */
+  function historyShut(error: unknown): void {
+    if (state.kind === 'open') {
+      amend({
+        notices: [...state.notices, `The history could not be opened: ${wordsOf(error)} Edits are kept all the same.`],
+      });
+    }
+  }
+}
+
+function withEdits(job: Job, edits: readonly Edit[]): unknown {
+  return edits.reduce<unknown>((document, { path, after }) => withAt(document, path, after), job);
 }

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 
-/** What a key does, by its name as the browser gives it: `1`, `b`, `Escape`. Letters in small. */
+/** What a key does, by its name as the browser gives it: `1`, `b`, `Escape`; letters in small, `Shift z` with the shift key. */
 export type KeyActs = Readonly<Record<string, () => void>>;
 
 function isTyping(target: EventTarget | null): boolean {
@@ -15,7 +15,8 @@ export function useKeys(acts: KeyActs): void {
     const press = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented || isTyping(event.target)) return;
       if (document.querySelector('dialog[open]') !== null) return;
-      const act = latest.current[event.key.length === 1 ? event.key.toLowerCase() : event.key];
+      const letter = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+      const act = latest.current[event.shiftKey && /^[a-z]$/.test(letter) ? `Shift ${letter}` : letter];
       if (act === undefined) return;
       event.preventDefault();
       act();

@@ -108,6 +108,7 @@ export function browserStore({ onNewer, onHeld }: BrowserStoreParts = {}): JobSt
     const done = whole(transaction);
     try {
       await write(transaction);
+      transaction.commit(); // does not wait for the last answers to come back to a page that may be going
     } catch (error) {
       try {
         transaction.abort();

@@ -1,0 +1,48 @@
+import type { Change } from '@eaveline/plan';
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
+import { JobContext, type JobOnDesk } from '../job/JobContext.tsx';
+import type { JobSession, OpenJob } from '../job/jobSession.ts';
+import { DeskContext, type DeskOfJob } from './DeskContext.tsx';
+import { SessionContext } from './SessionContext.tsx';
+
+export interface OnDeskProps {
+  readonly session: JobSession;
+  readonly open: OpenJob;
+  readonly children: ReactNode;
+}
+
+/** Lays an open job on the desk for the pages below. */
+export function OnDesk({ session, open, children }: OnDeskProps) {
+  const [said, say] = useState<string>();
+  const { job } = open;
+  const { wiring } = job.facts.board;
+  const { pack } = job.choices.rules;
+
+  useEffect(() => {
+    document.documentElement.dataset.wiring = wiring ?? defaultWiring(pack);
+  }, [wiring, pack]);
+
+  const mend = useCallback(
+    (changes: readonly Change[], words: string) => {
+      // a mend decides; it never says that something was measured or seen
+      const strays = changes.some(({ path }) => path[0] !== 'choices');
+      const refusal = strays ? 'A mend changes choices only.' : session.edit(changes, words);
+      say(refusal === undefined ? `${words.replace(/\.$/, '')}: done. Z takes it back.` : `Not taken. ${refusal}`);
+    },
+    [session],
+  );
+  const onDesk = useMemo<JobOnDesk>(() => ({ job, edit: session.edit, mend }), [job, session, mend]);
+  const desk = useMemo<DeskOfJob>(() => ({ session, open, said, say }), [session, open, said]);
+  return (
+    <JobContext value={onDesk}>
+      <SessionContext value={session}>
+        <DeskContext value={desk}>{children}</DeskContext>
+      </SessionContext>
+    </JobContext>
+  );
+}
+
+/** Where the survey does not say: the region's current practice. */
+function defaultWiring(pack: 'au-nz' | 'iec-eu' | 'us'): string {
+  return { 'au-nz': 'au-nz', 'iec-eu': 'iec', us: 'us-120-240' }[pack];
+}

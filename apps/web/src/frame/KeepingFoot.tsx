@@ -1,0 +1,62 @@
+import { Link } from '@tanstack/react-router';
+import { useDesk } from '../desk/DeskContext.tsx';
+import { saveJobFile } from '../job/saveJobFile.ts';
+import { keepingState, keepingWords } from './keepingWords.ts';
+import styles from './Register.module.css';
+
+export interface KeepingFootProps {
+  readonly onUndo: () => void;
+  readonly onRedo: () => void;
+}
+
+/** Where the work is kept, the steps back and forth, the job as a file. */
+export function KeepingFoot({ onUndo, onRedo }: KeepingFootProps) {
+  const { session, open, say } = useDesk();
+  const { keeping, undo, redo, notices, job } = open;
+  const waits = keepingState(keeping) === 'waiting';
+  return (
+    <div className={styles.keeping} data-state={keepingState(keeping)}>
+      <p role="status">{keepingWords(keeping)}</p>
+      {notices.map((words) => (
+        <p key={words}>{words}</p>
+      ))}
+      {keeping.apart !== undefined && (
+        <>
+          <button type="button" onClick={() => void session.keepMine()}>
+            Keep mine
+          </button>
+          <button type="button" onClick={() => void session.takeTheirs()}>
+            Take theirs
+          </button>
+        </>
+      )}
+      {waits && keeping.apart === undefined && (
+        <button type="button" onClick={() => void session.saveNow()}>
+          Try again now
+        </button>
+      )}
+      {undo !== undefined && (
+        <div>
+          <button type="button" onClick={onUndo}>
+            Undo: {undo}
+          </button>
+        </div>
+      )}
+      {redo !== undefined && (
+        <div>
+          <button type="button" onClick={onRedo}>
+            Redo: {redo.replace(/^(Taken back|Done again): /, '')}
+          </button>
+        </div>
+      )}
+      <div>
+        <Link to="/job/$id/history" params={{ id: job.id }}>
+          History
+        </Link>
+        <button type="button" onClick={() => say(saveJobFile(job))}>
+          Save job file
+        </button>
+      </div>
+    </div>
+  );
+}
