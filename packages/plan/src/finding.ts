@@ -1,13 +1,27 @@
+import type { Choices } from '@eaveline/job';
 import type { Working } from './working.ts';
 
 export type SheetNo = '01' | '02' | '03' | '04' | '05' | '06' | '07' | '08' | '09' | '10' | '11' | '12';
 
-/** A smallest change to the job that would mend a finding. Changes choices only, never a fact or a record. */
+/** A change of the job: one value at one place. */
 export interface Change {
   /** `['choices', 'trunks', 'a', 'feedDrop']`. */
   readonly path: readonly string[];
   /** New value; `undefined` takes the field away. */
   readonly value: unknown;
+}
+
+/**
+ * A smallest change that would mend a finding. It changes choices only: never a fact, never a record, and never a
+ * licensed person's word for a limit, which stands among the choices and is nobody else's to give.
+ */
+export interface MendChange extends Change {
+  readonly path: readonly ['choices', Exclude<keyof Choices, 'confirmations'>, ...string[]];
+}
+
+/** Whether a mend may make a change. Asked where mends are made, and again where one is taken. */
+export function isMendChange({ path: [part, group] }: Change): boolean {
+  return part === 'choices' && group !== undefined && group !== 'confirmations';
 }
 
 export interface Mend {
@@ -16,7 +30,7 @@ export interface Mend {
   /** What the judged figure would be then, where it was worked out. */
   readonly value?: number;
   /** Left out where the mend is an act on site or a question to somebody. */
-  readonly changes?: readonly Change[];
+  readonly changes?: readonly MendChange[];
 }
 
 /** What a finding is about. */

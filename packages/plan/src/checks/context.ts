@@ -1,4 +1,4 @@
-import type { Choices, Confirmation, Facts, Job } from '@eaveline/job';
+import type { Choices, Confirmation, DesignSignature, Facts, Job } from '@eaveline/job';
 import type { Plan } from '../plan.ts';
 import type { RulePack } from '../rules/pack.ts';
 import type { RuleId } from '../rules/ruleLimits.ts';
@@ -29,6 +29,8 @@ export interface CheckView {
   >;
   /** What has been signed: `of` of every signature, those superseded left out. */
   readonly signed: readonly string[];
+  /** The signature that stands for the design. */
+  readonly designSigned?: DesignSignature;
 }
 
 /** Stages whose answers rules read. */

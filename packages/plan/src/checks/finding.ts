@@ -1,5 +1,5 @@
 import type { Confirmation } from '@eaveline/job';
-import type { Finding } from '../finding.ts';
+import { type Finding, isMendChange, type Mend } from '../finding.ts';
 import type { Limit } from '../rules/pack.ts';
 import { type CheckContext, editionName, editionOf } from './context.ts';
 import { type Judged, type Rule, stateOf } from './rule.ts';
@@ -42,11 +42,18 @@ export function finding(
     seen,
     ...(judged.working === undefined ? {} : { working: judged.working }),
     ...(judged.limitWorking === undefined ? {} : { limitWorking: judged.limitWorking }),
-    mends: state === 'meets' ? [] : (judged.mends ?? []),
+    mends: state === 'meets' ? [] : (judged.mends ?? []).map((mend) => choicesOnly(mend, rule.id)),
     needs: state === 'ask' ? (judged.needs ?? []) : [],
     sheet: rule.sheet,
     stops: state !== 'meets' && rule.stops && seen !== 'practice',
   };
+}
+
+/** A mend that reaches past the choices is a fault of its rule. */
+function choicesOnly(mend: Mend, rule: string): Mend {
+  const past = mend.changes?.find((change) => !isMendChange(change));
+  if (past === undefined) return mend;
+  throw new Error(`${rule}: “${mend.words}” changes ${past.path.join('.')}. A mend changes choices only.`);
 }
 
 function confirmedBy({ by, licence, on }: Confirmation): NonNullable<Finding['confirmed']> {

@@ -1,5 +1,6 @@
+import { choicesSchema } from '@eaveline/job';
 import { expect, test } from 'vitest';
-import type { Finding } from '../finding.ts';
+import { type Finding, isMendChange } from '../finding.ts';
 import { describeRules } from '../rules/describeRules.ts';
 import { rulePacks } from '../rules/index.ts';
 import { rules } from './rules/index.ts';
@@ -9,6 +10,7 @@ import type { Example, Examples } from './testing/example.ts';
 import { examplesBattery } from './testing/examplesBattery.ts';
 import { examplesBoard } from './testing/examplesBoard.ts';
 import { examplesRoof } from './testing/examplesRoof.ts';
+import { withChanges } from './testing/withChanges.ts';
 
 const examples: readonly Examples[] = [...examplesRoof, ...examplesBoard, ...examplesBattery];
 
@@ -60,6 +62,40 @@ test.each(asking.map((each) => [`${each.rule}, ${each.variant ?? 'au'}`, each] a
   const asked = meant(findingsOf(each, example), 'ask', example);
   expectSaid(asked, example);
   expect(asked?.needs.length).toBeGreaterThan(0);
+});
+
+test.each(examples.map((each) => [`${each.rule}, ${each.variant ?? 'au'}`, each] as const))(
+  '%s: its mends change choices only, to what a job may hold',
+  (_, each) => {
+    for (const example of [each.fails, each.asks ?? {}]) {
+      const { choices } = caseOf(each.variant ?? 'au', example.set);
+      for (const { words, changes = [] } of findingsOf(each, example).flatMap(({ mends }) => mends)) {
+        expect(changes.every(isMendChange), words).toBe(true);
+        const mended = withChanges({ choices }, changes) as { readonly choices: unknown };
+        expect(choicesSchema.partial().safeParse(mended.choices).error?.issues ?? [], words).toEqual([]);
+      }
+    }
+  },
+);
+
+test('a rule whose mend reached past the choices would be found out at once', () => {
+  const spoilt = {
+    id: 'labels' as const,
+    sheet: '12' as const,
+    stops: false,
+    question: '',
+    judge: () => [
+      {
+        about: { kind: 'document' as const, id: 'x', name: 'x' },
+        state: 'fails' as const,
+        title: 'x',
+        mends: [{ words: 'Measure it smaller.', changes: [{ path: ['facts', 'supply', 'loopOhm'], value: 0.1 }] }],
+      },
+    ],
+  };
+  expect(() => runRule(spoilt as never, caseOf('au'))).toThrow(
+    'labels: “Measure it smaller.” changes facts.supply.loopOhm. A mend changes choices only.',
+  );
 });
 
 test('every rule of every pack has an example that fails and one that meets', () => {

@@ -29,5 +29,6 @@ export function practiceRules(figures: PackFigures): RuleBook {
     'backup-solar': figures.backup.solarShare,
     'backup-lines': limit('every line it needs', PRACTICE, 'a machine has all its lines or drops out', 'practice'),
     'left-dark': limit('what must stay on is moved', PRACTICE, 'the customer’s wish, met or told', 'practice'),
+    'design-sign-off': limit('signed as it is built', PRACTICE, 'a licensed person signs the design', 'practice'),
   };
 }

@@ -102,6 +102,7 @@ export interface RuleLimits {
 
   labels: string;
   documents: string;
+  'design-sign-off': string;
 }
 
 export type RuleId = keyof RuleLimits;

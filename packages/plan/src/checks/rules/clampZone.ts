@@ -1,6 +1,6 @@
 import type { Rail } from '../../array/types.ts';
 import { sheetOf } from '../../equipment.ts';
-import type { Change } from '../../finding.ts';
+import type { MendChange } from '../../finding.ts';
 import { worked } from '../../working.ts';
 import { plural } from '../abouts.ts';
 import type { CheckContext } from '../context.ts';
@@ -88,7 +88,7 @@ function middleOfZones(rails: readonly Rail[], rail: Rail) {
   const pair = rails.filter((each) => each.rowId === rail.rowId).sort((a, b) => a.v - b.v);
   const middles = pair.map(({ zoneMm: [low, high] }) => Math.round((low + high) / 2));
   const mine = pair.indexOf(rail);
-  const changes: Change[] = [{ path: ['choices', 'rows', rail.rowId, 'railsMm'], value: middles }];
+  const changes: MendChange[] = [{ path: ['choices', 'rows', rail.rowId, 'railsMm'], value: middles }];
   return {
     words: `Put its rails ${middles.join(' and ')} mm from the lower edge.`,
     ...(middles[mine] === undefined ? {} : { value: middles[mine] }),

@@ -1,3 +1,4 @@
+import { layFeet } from '../../array/layFeet.ts';
 import type { Mend } from '../../finding.ts';
 import { worked } from '../../working.ts';
 import type { CheckContext } from '../context.ts';
@@ -87,14 +88,31 @@ const capacitySeen = ({ structure }: CheckContext) =>
  * Feet closer together, on the next rafters. The pull on a foot goes with the spacing, near enough to choose by: the
  * figure itself waits until the feet are laid again.
  */
-function closer({ choices, roof, facts }: CheckContext, margin: number, least: number): Mend {
+function closer(context: CheckContext, margin: number, least: number): Mend {
+  const { choices, roof, facts } = context;
   const spacingMm = choices.mounting?.footSpacingMm ?? 0;
   const rafterMm = Math.max(0, ...roof.planes.map((plane) => facts.roof.planes[plane.id]?.rafters.spacingMm ?? 0));
   const wantedMm = (spacingMm * margin) / least;
   const onRafters = rafterMm > 0 ? Math.floor(wantedMm / rafterMm) * rafterMm : Math.floor(wantedMm / 10) * 10;
   if (onRafters <= 0) return { words: 'Choose a stronger fixing: one on every rafter does not hold.' };
+  const tooFar = overhangingThen(context, onRafters);
+  const price = tooFar.length === 0 ? '' : ` ${listed(tooFar)} then overhang${tooFar.length === 1 ? 's' : ''} too far.`;
   return {
-    words: `Set feet at most ${onRafters} mm apart.`,
+    words: `Set feet at most ${onRafters} mm apart.${price}`,
     changes: [{ path: ['choices', 'mounting', 'footSpacingMm'], value: onRafters }],
   };
+}
+
+/** `N2 lower and N2 upper`. */
+function listed(names: readonly string[]): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** Rails whose ends would pass a third of the span beside them, once that is shorter: said before the mend is taken. */
+function overhangingThen({ array, roof }: CheckContext, spacingMm: number): readonly string[] {
+  const raftersOf = new Map(roof.planes.map(({ id, raftersU }) => [id, raftersU]));
+  return array.rails
+    .filter(({ keepsLimits }) => keepsLimits)
+    .filter(({ fromU, toU, planeId }) => !layFeet(fromU, toU, spacingMm / 1000, raftersOf.get(planeId)).keepsLimits)
+    .map(({ name }) => name);
 }

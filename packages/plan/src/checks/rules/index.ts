@@ -22,6 +22,7 @@ import { changeoverRating } from './changeoverRating.ts';
 import { clampZone } from './clampZone.ts';
 import { coldVoltage } from './coldVoltage.ts';
 import { dcAcRatio } from './dcAcRatio.ts';
+import { designSignOff } from './designSignOff.ts';
 import { documents } from './documents.ts';
 import { dropReach } from './dropReach.ts';
 import { exportLimit } from './exportLimit.ts';
@@ -120,4 +121,5 @@ export const rules: readonly AnyRule[] = [
   networkApproval,
   labels,
   documents,
+  designSignOff,
 ];

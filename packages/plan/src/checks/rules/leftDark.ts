@@ -22,7 +22,7 @@ export const leftDark = rule({
             : moved
               ? 'Its lines are not kept.'
               : 'It does not move.';
-        const at = ['choices', 'backup', 'circuits', id];
+        const at = ['choices', 'backup', 'circuits', id] as const;
         return {
           about,
           state: 'fails',

@@ -310,4 +310,15 @@ export const examplesBattery: readonly Examples[] = [
     meets: {},
     asks: { set: ({ view }) => (view.state = 'tested'), needs: 'records.signatures, document:electrical-certificate' },
   },
+  {
+    rule: 'design-sign-off',
+    fails: { set: ({ view }) => (view.state = 'handed over'), mend: 'Sign it' },
+    meets: {
+      set: ({ view }) => {
+        view.state = 'letter';
+        view.designSigned = { id: 's', name: 'Nia', on: '2026-05-12', of: 'this design', changed: [] };
+      },
+    },
+    asks: { set: ({ view }) => (view.state = 'letter'), needs: 'records.signatures, design' },
+  },
 ];
