@@ -1,5 +1,6 @@
 import type { Job } from '@eaveline/job';
 import { valueAt } from '@eaveline/sync/edits';
+import { sentence } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
 
 /** Units as names of fields end with them. Longer endings first. */
@@ -38,6 +39,14 @@ function unitOf(name: string): readonly [string, string] {
   return found === undefined ? [name, ''] : [name.replace(found[0], ''), found[1]];
 }
 
+/** Name of the thing that stands at a place; `A` of the trunks is Trunk A. Undefined where it has none. */
+export function nameAt(job: Job, path: readonly string[]): string | undefined {
+  const name = valueAt(job, [...path, 'name']);
+  if (typeof name !== 'string') return undefined;
+  const sort = path.at(-2)?.replace(/s$/, '');
+  return name.length > 2 || sort === undefined ? name : `${sentence(sort)} ${name}`;
+}
+
 /**
  * A place of the job in words: `trunks, Trunk A, home run, length`.
  *
@@ -46,11 +55,10 @@ function unitOf(name: string): readonly [string, string] {
 export function placeWords(job: Job, path: readonly string[]): string {
   return path
     .map((step, i) => {
-      const name = valueAt(job, [...path.slice(0, i + 1), 'name']);
-      if (typeof name === 'string') return name;
-      return apart(unitOf(step)[0]);
+      if (i === 0 && UNSAID.has(step)) return undefined;
+      return nameAt(job, path.slice(0, i + 1)) ?? apart(unitOf(step)[0]);
     })
-    .filter((_, i) => !UNSAID.has(path[i] ?? ''))
+    .filter((words, i, all) => words !== undefined && !all[i + 1]?.toLowerCase().startsWith(words.replace(/s$/, ' ')))
     .join(', ');
 }
 

@@ -114,7 +114,7 @@ async function opened({
 describe('the device comes first', () => {
   test('an edit is on the device when it says so, and on the server when it says that', async () => {
     const { session, server, store, state } = await opened();
-    expect(session.edit(longer(33), 'home run A')).toBeUndefined();
+    expect(session.edit(longer(33), 'Home run of trunk A.')).toBeUndefined();
     expect(state().keeping.device.kind).toBe('keeping');
     await session.settled();
     expect(state().keeping.device.kind).toBe('kept');
@@ -128,7 +128,7 @@ describe('the device comes first', () => {
   test('with the server away the job opens, is edited, opens again with the edit, and goes when the server is back', async () => {
     const first = await opened();
     first.server.away = true;
-    first.session.edit(longer(34), 'home run A');
+    first.session.edit(longer(34), 'Home run of trunk A.');
     await first.session.saveNow();
     expect(first.state().keeping.server).toMatchObject({ kind: 'waiting', words: 'The server does not answer.' });
 
@@ -162,39 +162,39 @@ describe('the device comes first', () => {
     const opening = session.open();
     await Promise.resolve();
     await new Promise((resolve) => setTimeout(resolve));
-    expect(session.edit(longer(33), 'home run A')).toBeUndefined();
+    expect(session.edit(longer(33), 'Home run of trunk A.')).toBeUndefined();
     expect(session.history()).toBeUndefined();
     await session.settled();
     expect(lengthOf((await store.kept(ID))?.job as Job)).toBe(33);
     open();
     await opening;
-    expect(session.history()?.map(({ what }) => what)).toEqual(['home run A', 'Begun']);
-    expect((session.state() as OpenJob).undo).toBe('home run A');
+    expect(session.history()?.map(({ what }) => what)).toEqual(['Home run of trunk A', 'Begun']);
+    expect((session.state() as OpenJob).undo).toBe('Home run of trunk A');
   });
 });
 
 describe('steps back and forth', () => {
   test('without end, by meaning, and after the page was closed', async () => {
     const first = await opened();
-    first.session.edit(longer(33), 'home run A');
-    first.session.edit(fed(5), 'feed of trunk A');
+    first.session.edit(longer(33), 'Home run of trunk A.');
+    first.session.edit(fed(5), 'Feed of trunk A.');
     await first.session.settled();
     const { session, state } = await opened({ store: first.store, server: first.server });
-    expect(state().undo).toBe('feed of trunk A');
-    expect(session.undo()).toBe('Taken back: feed of trunk A.');
-    expect(session.undo()).toBe('Taken back: home run A.');
+    expect(state().undo).toBe('Feed of trunk A');
+    expect(session.undo()).toBe('Taken back: Feed of trunk A.');
+    expect(session.undo()).toBe('Taken back: Home run of trunk A.');
     expect(state().job).toEqual(kestrelRise);
     expect(session.undo()).toBe('Nothing to take back.');
-    expect(session.redo()).toBe('Done again: home run A.');
+    expect(session.redo()).toBe('Done again: Home run of trunk A.');
     expect(lengthOf(state().job)).toBe(33);
-    expect(state().redo).toBe('feed of trunk A');
+    expect(state().redo).toBe('Feed of trunk A');
   });
 
   test('a reading on record is not taken back, and a step back goes past it', async () => {
     const { session, state } = await opened();
-    session.edit(longer(33), 'home run A');
-    session.edit([{ path: ['records', 'readings', 'r1'], value: READING }], 'a reading');
-    expect(state().undo).toBe('home run A');
+    session.edit(longer(33), 'Home run of trunk A.');
+    session.edit([{ path: ['records', 'readings', 'r1'], value: READING }], 'A reading.');
+    expect(state().undo).toBe('Home run of trunk A');
     session.undo();
     expect(state().job.records.readings.r1?.value).toBe(0.6);
     expect(lengthOf(state().job)).toBe(31);
@@ -202,7 +202,7 @@ describe('steps back and forth', () => {
 
   test('a refused edit changes nothing and says the way out', async () => {
     const { session, state } = await opened();
-    expect(session.edit(longer(-1), 'home run A')).toContain('has to be more than 0');
+    expect(session.edit(longer(-1), 'Home run of trunk A.')).toContain('has to be more than 0');
     expect(lengthOf(state().job)).toBe(31);
     expect(state().undo).toBeUndefined();
   });
@@ -211,15 +211,15 @@ describe('steps back and forth', () => {
 describe('going back to a moment', () => {
   test('it is looked at without being changed, then gone back to; records stay, and that can be taken back too', async () => {
     const { session, state } = await opened();
-    session.edit(fed(5), 'feed of trunk A');
-    session.edit(longer(33), 'home run A');
-    session.edit([{ path: ['records', 'readings', 'r1'], value: READING }], 'a reading');
-    const then = session.history()?.find(({ what }) => what === 'feed of trunk A');
+    session.edit(fed(5), 'Feed of trunk A.');
+    session.edit(longer(33), 'Home run of trunk A.');
+    session.edit([{ path: ['records', 'readings', 'r1'], value: READING }], 'A reading.');
+    const then = session.history()?.find(({ what }) => what === 'Feed of trunk A');
     if (then === undefined) throw new Error('the step is not in the history');
 
     session.look(then);
     expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 31]);
-    expect(session.edit(longer(40), 'home run A')).toContain('This is the job as it was');
+    expect(session.edit(longer(40), 'Home run of trunk A.')).toContain('This is the job as it was');
     expect(session.undo()).toContain('This is the job as it was');
     session.look(undefined);
     expect(lengthOf(state().job)).toBe(33);
@@ -227,15 +227,15 @@ describe('going back to a moment', () => {
     expect(session.goBackTo(then)).toBeUndefined();
     expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 31]);
     expect(state().job.records.readings.r1?.value).toBe(0.6);
-    expect(session.undo()).toBe('Taken back: Gone back to: feed of trunk A.');
+    expect(session.undo()).toBe('Taken back: Gone back to: Feed of trunk A.');
     expect(lengthOf(state().job)).toBe(33);
   });
 
   test('the history says who, when and what each step changed', async () => {
     const { session } = await opened({ who: 'Tomas' });
-    session.edit(fed(5), 'feed of trunk A');
+    session.edit(fed(5), 'Feed of trunk A.');
     const [step] = session.history() ?? [];
-    expect(step).toMatchObject({ who: 'Tomas', what: 'feed of trunk A', kind: 'edit' });
+    expect(step).toMatchObject({ who: 'Tomas', what: 'Feed of trunk A', kind: 'edit' });
     expect(step?.at?.getUTCFullYear()).toBe(2026);
     expect(session.editsOf(step as NonNullable<typeof step>)).toEqual([
       { path: FEED, before: feedOf(kestrelRise), after: 5 },
@@ -250,10 +250,10 @@ describe('two pages of one device', () => {
     const server = oneJobServer();
     const one = await opened({ store, server, channel: device() });
     const two = await opened({ store, server, channel: device() });
-    one.session.edit(longer(33), 'home run A');
+    one.session.edit(longer(33), 'Home run of trunk A.');
     await one.session.settled();
     expect(lengthOf(two.state().job)).toBe(33);
-    two.session.edit(fed(5), 'feed of trunk A');
+    two.session.edit(fed(5), 'Feed of trunk A.');
     await two.session.settled();
     await one.session.settled();
     for (const { state } of [one, two]) expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 33]);
@@ -268,7 +268,7 @@ describe('the server’s state grew too', () => {
     server.somebodyElseSaves((job) => {
       (job.choices.trunks.a as { feedDrop: number }).feedDrop = 5;
     });
-    session.edit(longer(35), 'home run A');
+    session.edit(longer(35), 'Home run of trunk A.');
     await session.saveNow();
     expect([feedOf(state().job), lengthOf(state().job)]).toEqual([5, 35]);
     expect([feedOf(server.job()), lengthOf(server.job())]).toEqual([5, 35]);
@@ -293,7 +293,7 @@ describe('the server’s state grew too', () => {
     await store.add({ id: ID, job: mine, keptAt: '2026-05-01T00:00:00Z' }, []);
     const { session, server, state } = await opened({ store });
     expect(state().keeping.apart?.onServer).toBe(true);
-    session.edit(longer(36), 'home run A');
+    session.edit(longer(36), 'Home run of trunk A.');
     await session.saveNow();
     expect(lengthOf(server.job())).toBe(31);
     await session.keepMine();
@@ -317,14 +317,14 @@ describe('the server’s state grew too', () => {
 describe('bad stores', () => {
   test('a history that does not read: the job stands as last kept, what does not read is laid aside whole', async () => {
     const first = await opened();
-    first.session.edit(longer(33), 'home run A');
+    first.session.edit(longer(33), 'Home run of trunk A.');
     await first.session.settled();
     await first.store.fold(ID, () => new Uint8Array([1, 2, 3]));
     const { session, state, store } = await opened({ store: first.store, server: first.server });
     expect(lengthOf(state().job)).toBe(33);
     expect(state().notices.join()).toContain('does not read');
     expect((await store.aside(ID)).map(({ bytes }) => bytes.length)).toEqual([3]);
-    expect(session.edit(longer(34), 'home run A')).toBeUndefined();
+    expect(session.edit(longer(34), 'Home run of trunk A.')).toBeUndefined();
     await session.settled();
     expect((await opened({ store, server: first.server })).state().notices).toEqual([]);
   });
@@ -340,7 +340,7 @@ describe('bad stores', () => {
     const { session, server, state } = await opened({ store: tight });
     await session.settled();
     full = true;
-    session.edit(longer(33), 'home run A');
+    session.edit(longer(33), 'Home run of trunk A.');
     await session.settled();
     expect(state().keeping.device).toEqual({ kind: 'refused', words: 'This device has no more room.' });
     expect(lengthOf(state().job)).toBe(33);
@@ -350,7 +350,7 @@ describe('bad stores', () => {
     expect(state().keeping.device.kind).toBe('kept');
     const again = await opened({ store, server });
     expect(lengthOf(again.state().job)).toBe(33);
-    expect(again.state().undo).toBe('home run A');
+    expect(again.state().undo).toBe('Home run of trunk A');
   });
 
   test('a store of a newer Eaveline is left alone', async () => {

@@ -3,6 +3,7 @@ import type { Change, Plan } from '@eaveline/plan';
 import type { Reason } from '@eaveline/sync';
 import { type Edit, editsBetween, withAt } from '@eaveline/sync/edits';
 import { type JobStore, StoreNewer } from '@eaveline/sync/store';
+import { meaningOf } from '../history/meaning.ts';
 import type { WeatherRead } from '../plan/message.ts';
 import type { PlanDesk } from '../plan/planDesk.ts';
 import { changeJob, refusalWords } from './changeJob.ts';
@@ -285,7 +286,7 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
       const edits = editsBetween(newest, changed.job);
       if (edits.length === 0) return undefined;
       const kind = changes.some(({ path }) => path[0] === 'records') ? 'record' : 'edit';
-      commit(changed.job, edits, { what: words, step: stepName(words), kind });
+      commit(changed.job, edits, { what: meaningOf(changed.job, words, edits), step: stepName(words), kind });
       return undefined;
     },
 

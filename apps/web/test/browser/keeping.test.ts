@@ -12,12 +12,24 @@ async function servedLengthM(url: string): Promise<number> {
   return job.choices.trunks.a.homeRun.lengthM;
 }
 
+/** Somebody else saves the job on the server. */
+async function saveElsewhere(
+  url: string,
+  change: (job: { choices: { trunks: { a: { homeRun: { lengthM: number } } } }; about: string }) => void,
+) {
+  const address = `${url}/api/jobs/${JOB}`;
+  const theirs = await (await fetch(address)).json();
+  change(theirs);
+  const put = { method: 'PUT', headers: { 'content-type': 'application/json' }, body: JSON.stringify(theirs) };
+  expect((await fetch(address, put)).status).toBe(200);
+}
+
 walk(
-  'an edit is on the server before the page says that all is kept, and there after a reload',
+  'an edit is on the device and on the server before the page says that all is kept, and there after a reload',
   async ({ server, page }) => {
     await openSheet(page, server.url, JOB, '04');
     await length(page).fill('24');
-    await soon(() => keeping(page).textContent()).toContain('All kept.');
+    await soon(() => keeping(page).textContent()).toBe('All kept, on this device and on the server.');
     expect(await servedLengthM(server.url)).toBe(24);
 
     await page.reload();
@@ -27,60 +39,93 @@ walk(
 );
 
 walk(
-  'with the server stopped an edit is said to be not saved; the server back, it is saved',
+  'with the server stopped an edit is kept on the device and it is said so; the server back, it is sent',
   async ({ server, page, opened }) => {
     opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
     await openSheet(page, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
     await server.stop();
 
     await length(page).fill('25');
     await soon(() => keeping(page).textContent()).toMatch(
-      /^Not saved: The server does not answer\. Kept in this browser since \d?\d:\d\d\./,
+      /^Kept on this device\. Not on the server since \d\d:\d\d: The server does not answer\./,
     );
     // the plan needs no server: the edit is worked out all the same
     await settled(page, '04');
 
     await server.startAgain();
     expect(await servedLengthM(server.url)).toBe(31);
-    await keeping(page).getByRole('button', { name: 'Try again now' }).click();
-    await soon(() => keeping(page).textContent()).toContain('All kept.');
+    await register(page).getByRole('button', { name: 'Try again now' }).click();
+    await soon(() => keeping(page).textContent()).toContain('All kept');
     expect(await servedLengthM(server.url)).toBe(25);
   },
 );
 
 walk(
-  'an edit that never reached the server outlives the page and is saved when the job is opened again',
+  'an edit that never reached the server outlives the page and is sent when the job is opened again',
   async ({ server, page, opened }) => {
     opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
     await openSheet(page, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
     await server.stop();
     await length(page).fill('26');
-    await soon(() => keeping(page).textContent()).toContain('Not saved');
+    await soon(() => keeping(page).textContent()).toContain('Not on the server');
     await page.goto('about:blank');
 
     await server.startAgain();
     await openSheet(page, server.url, JOB, '04');
     expect(await length(page).inputValue()).toBe('26');
-    await soon(() => keeping(page).textContent()).toContain('All kept.');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
     expect(await servedLengthM(server.url)).toBe(26);
   },
 );
 
-walk('somebody else saved meanwhile: nothing is written over, and a person picks', async ({ server, page, opened }) => {
-  opened.expectComplaints('412');
+walk('an edit made in the same breath as a reload is there after it', async ({ server, page }) => {
+  page.on('dialog', (dialog) => void dialog.accept()); // the page asks before it goes with something not kept
   await openSheet(page, server.url, JOB, '04');
-  const address = `${server.url}/api/jobs/${JOB}`;
-  const theirs = await (await fetch(address)).json();
-  theirs.choices.trunks.a.homeRun.lengthM = 29;
-  const put = { method: 'PUT', headers: { 'content-type': 'application/json' }, body: JSON.stringify(theirs) };
-  expect((await fetch(address, put)).status).toBe(200);
+  await soon(() => keeping(page).textContent()).toContain('All kept');
+  for (const lengthM of ['33', '34', '35']) {
+    await length(page).fill(lengthM);
+    await page.reload();
+    await settled(page, '04');
+    expect(await length(page).inputValue()).toBe(lengthM);
+  }
+});
 
-  await length(page).fill('27');
-  await soon(() => keeping(page).textContent()).toContain('somebody else saved this job meanwhile');
-  expect(await servedLengthM(server.url)).toBe(29);
+walk(
+  'somebody else saved another place meanwhile: both edits stand, here and on the server',
+  async ({ server, page, opened }) => {
+    opened.expectComplaints('412');
+    await openSheet(page, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await saveElsewhere(server.url, (job) => {
+      job.about = 'Gate code 4711';
+    });
+    await length(page).fill('27');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await soon(() => servedLengthM(server.url)).toBe(27);
+    const job = await (await fetch(`${server.url}/api/jobs/${JOB}`)).json();
+    expect(job.about).toBe('Gate code 4711');
+  },
+);
 
-  await keeping(page).getByRole('button', { name: 'Take theirs' }).click();
-  await soon(() => length(page).inputValue()).toBe('29');
-  await soon(() => keeping(page).textContent()).toContain('All kept.');
-  expect(await servedLengthM(server.url)).toBe(29);
+walk('two pages of one device show each other’s edits as they are kept', async ({ server, page, browser }) => {
+  await openSheet(page, server.url, JOB, '04');
+  const other = await browser.context.newPage();
+  try {
+    await openSheet(other, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await soon(() => keeping(other).textContent()).toContain('All kept');
+    await length(page).fill('28');
+    await soon(() => length(other).inputValue()).toBe('28');
+    await other.getByLabel('Fed at', { exact: true }).fill('5');
+    await soon(() => page.getByLabel('Fed at', { exact: true }).inputValue()).toBe('5');
+    expect(await length(page).inputValue()).toBe('28');
+    // a step back here takes back the newest of this device, and the other page shows it
+    await other.locator('main').press('z');
+    await soon(() => page.getByLabel('Fed at', { exact: true }).inputValue()).not.toBe('5');
+    expect(await length(page).inputValue()).toBe('28');
+  } finally {
+    await other.close();
+  }
 });

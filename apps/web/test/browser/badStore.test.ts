@@ -1,0 +1,126 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { openSheet, register, settled } from './onSheet.ts';
+import { soon, walk } from './walk.ts';
+
+const JOB = 'kestrel-rise';
+const length = (page: Page) => page.getByLabel('Home run', { exact: true });
+const keeping = (page: Page) => register(page).getByRole('status');
+
+walk(
+  'a history that is damaged on the device: the job opens as last kept, and it is said what happened',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    await length(page).fill('24');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const request = indexedDB.open('eaveline');
+          request.onerror = () => reject(request.error);
+          request.onsuccess = () => {
+            const transaction = request.result.transaction(['snapshots', 'changes'], 'readwrite');
+            transaction.objectStore('changes').clear();
+            transaction.objectStore('snapshots').put({ id: 'kestrel-rise', bytes: new Uint8Array(500).fill(7) });
+            transaction.oncomplete = () => {
+              request.result.close();
+              resolve();
+            };
+          };
+        }),
+    );
+    await page.reload();
+    await settled(page, '04');
+    expect(await length(page).inputValue()).toBe('24');
+    await register(page).getByText('The history of this job does not read').waitFor();
+    await length(page).fill('25');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+  },
+);
+
+walk(
+  'no room on the device: the edit stands on the page, the way out is said, and nothing is lost',
+  async ({ server, page }) => {
+    await page.addInitScript(() => {
+      const put = IDBObjectStore.prototype.put;
+      IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args: Parameters<typeof put>) {
+        if ((globalThis as { full?: boolean }).full) throw new DOMException('full', 'QuotaExceededError');
+        return put.apply(this, args);
+      };
+    });
+    await openSheet(page, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await page.evaluate(() => {
+      (globalThis as { full?: boolean }).full = true;
+    });
+    await length(page).fill('24');
+    await soon(() => keeping(page).textContent()).toBe(
+      'Not kept: This device has no more room. Your edits stand on this page alone. Save the job file.',
+    );
+    const download = page.waitForEvent('download');
+    await register(page).getByRole('button', { name: 'Save job file' }).click();
+    expect((await download).suggestedFilename()).toBe('kestrel-rise.job.json');
+    await page.evaluate(() => {
+      (globalThis as { full?: boolean }).full = false;
+    });
+    await register(page).getByRole('button', { name: 'Try again now' }).click();
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await page.reload();
+    await settled(page, '04');
+    expect(await length(page).inputValue()).toBe('24');
+  },
+);
+
+walk(
+  'a job of a newer version on the device: it does not open, stays as it is and can be saved',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const request = indexedDB.open('eaveline');
+          request.onerror = () => reject(request.error);
+          request.onsuccess = () => {
+            const store = request.result.transaction('jobs', 'readwrite').objectStore('jobs');
+            const read = store.get('kestrel-rise');
+            read.onsuccess = () => store.put({ ...read.result, job: { ...read.result.job, version: 99 } });
+            store.transaction.oncomplete = () => {
+              request.result.close();
+              resolve();
+            };
+          };
+        }),
+    );
+    await page.reload();
+    await page.getByText('This job does not open. It is kept as it is.').waitFor();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save what is there' }).click();
+    expect((await download).suggestedFilename()).toBe('kestrel-rise.as-kept.json');
+  },
+);
+
+walk(
+  'a newer Eaveline has the device’s database: this one keeps its hands off, and says what to do',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    // the newer one in another tab
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const request = indexedDB.open('eaveline', 99);
+          request.onerror = () => reject(request.error);
+          request.onsuccess = () => {
+            request.result.close();
+            resolve();
+          };
+        }),
+    );
+    await length(page).fill('24');
+    await soon(() => keeping(page).textContent()).toContain('Not kept: A newer Eaveline has kept jobs on this device.');
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.reload();
+    await page.getByText('Reload this page to take the newer one.').waitFor();
+  },
+);
