@@ -144,8 +144,8 @@ export const railSheetSchema = open({
   /** Bending stress allowed at the level of a design load. */
   designStressMPa: aboveZero,
   expansionPerK: aboveZero,
-  /** Longest run without an expansion break. */
-  longestRunMm: aboveZero,
+  /** Longest run without an expansion break, where the maker gives one. */
+  longestRunMm: aboveZero.optional(),
 });
 
 export const clampSheetSchema = open({

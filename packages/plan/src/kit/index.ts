@@ -1,4 +1,5 @@
 import type { Job } from '@eaveline/job';
+import { EXPANSION_GAP_MM } from '../array/railRuns.ts';
 import { sheetOf } from '../equipment.ts';
 import type { Stage } from '../stage.ts';
 import { type Working, worked } from '../working.ts';
@@ -9,7 +10,6 @@ import type { KitInput, KitView } from './kitInput.ts';
 import { part } from './kitLine.ts';
 import { labelLines, labelsOf } from './labelLines.ts';
 import { mountingLines } from './mountingLines.ts';
-import { EXPANSION_GAP_MM } from './railRuns.ts';
 import { LEAST_PIECE_MM, type SplitRails, STAGGER_MM, splitRails } from './splitRails.ts';
 import { trunkLines } from './trunkLines.ts';
 import type { KitPlan } from './types.ts';
@@ -65,10 +65,13 @@ export const kitStage: Stage<'kit', 'array' | 'trunks' | 'board', KitView> = {
 
 const NONE: SplitRails = { pieces: [], splices: [], breaks: [], tooLong: [] };
 
-function splitAll({ view, array }: KitInput): { readonly split: SplitRails; readonly stockMm: number } {
-  if (view.mounting === undefined) return { split: NONE, stockMm: 0 };
-  const sheet = sheetOf(view.equipment, view.mounting.railSheet, 'rail');
-  return { split: splitRails(array.rails, sheet), stockMm: sheet.stockMm };
+const railSheetOf = ({ view }: KitInput) =>
+  view.mounting === undefined ? undefined : sheetOf(view.equipment, view.mounting.railSheet, 'rail');
+
+function splitAll(input: KitInput): { readonly split: SplitRails; readonly stockMm: number } {
+  const sheet = railSheetOf(input);
+  if (sheet === undefined) return { split: NONE, stockMm: 0 };
+  return { split: splitRails(input.array.rails, sheet), stockMm: sheet.stockMm };
 }
 
 function wasteWorking({ wasteShare, bars, lowerBound, method }: KitPlan['cutting'], stockMm: number): Working {
@@ -79,7 +82,9 @@ function wasteWorking({ wasteShare, bars, lowerBound, method }: KitPlan['cutting
   ]);
 }
 
-function leavesOut({ view, array }: KitInput, { splices, breaks, tooLong }: SplitRails): string[] {
+function leavesOut(input: KitInput, { splices, breaks, tooLong }: SplitRails): string[] {
+  const { view, array } = input;
+  const sheet = railSheetOf(input);
   const marked = splices.filter(({ clear }) => !clear).length;
   const nominal = array.rails.filter(({ onRafters }) => !onRafters).map(({ name }) => name);
   return [
@@ -101,6 +106,9 @@ function leavesOut({ view, array }: KitInput, { splices, breaks, tooLong }: Spli
     ...(nominal.length === 0
       ? []
       : [`Rafters are not known under ${nominal.join(', ')}: their fixings and splices go by nominal feet.`]),
+    ...(sheet !== undefined && sheet.longestRunMm === undefined
+      ? [`The sheet of ${sheet.name} gives no longest run: its rails are counted without expansion breaks.`]
+      : []),
     ...tooLong.map((name) => `Rail ${name} is longer than its sheet allows and has no gap to break in.`),
     ...(view.board.surgeDevice === undefined
       ? ['Whether the board has a surge device is not known: none is counted.']

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
+import { railRuns } from '../array/railRuns.ts';
 import type { Rail } from '../array/types.ts';
 import { cutRails } from './cutRails.ts';
-import { railRuns } from './railRuns.ts';
 import { splitRails } from './splitRails.ts';
 
 /** A rail from u = 0 with feet and mid clamps at places in mm. */

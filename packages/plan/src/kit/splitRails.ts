@@ -1,7 +1,7 @@
 import type { RailSheet } from '@eaveline/job';
 import { Refusal, splitLines } from '@eaveline/physics';
+import { type BrokenRail, type RailRun, railRuns } from '../array/railRuns.ts';
 import type { Rail } from '../array/types.ts';
-import { type BrokenRail, type RailRun, railRuns } from './railRuns.ts';
 
 /** Shortest piece of rail worth having, mm; and how far apart the splices of two rails side by side stay. Common practice. */
 export const LEAST_PIECE_MM = 300;

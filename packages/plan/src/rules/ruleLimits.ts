@@ -32,6 +32,7 @@ export interface RuleLimits {
   'obstruction-clear': string;
   'clamp-zone': string;
   'rail-overhang': number;
+  'rail-expansion': string;
   'foot-spacing': string;
   'foot-uplift': number;
   'fixing-covering': string;

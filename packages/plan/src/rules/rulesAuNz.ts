@@ -44,6 +44,7 @@ export function rulesAuNz(figures: PackFigures): RuleBook {
       'public text',
     ),
     'drop-reach': limit('lead of the unit', 'data sheet', `data sheet; ${MAKER}`, 'equipment sheet'),
+    'rail-expansion': limit('longest run of the rail', 'data sheet', `data sheet; ${MAKER}`, 'equipment sheet'),
     'breaker-rating': figures.continuousFactor,
     'breaker-continuous': besideOthers,
     'cable-capacity': limit('In ≤ Iz', WIRING, 'AS/NZS 3000 cl 2.5.3.1, AS/NZS 3008.1.1', 'memory'),

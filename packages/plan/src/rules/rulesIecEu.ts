@@ -31,6 +31,7 @@ export function rulesIecEu(figures: PackFigures, variant: Variant, wiring: strin
     'trunk-rise': figures.riseShare,
     'trunk-rise-with-battery': { ...figures.riseShare, clause: `${figures.riseShare.clause}, battery giving too` },
     'drop-reach': limit('lead of the unit', 'data sheet', maker, 'equipment sheet'),
+    'rail-expansion': limit('longest run of the rail', 'data sheet', maker, 'equipment sheet'),
     'breaker-rating': figures.continuousFactor,
     'breaker-continuous': besideOthers,
     'cable-capacity': limit('In ≤ Iz', wiring, `${wiring} 433.1.1, Appendix 4 or IEC 60364-5-52`, 'memory'),

@@ -32,6 +32,7 @@ export function rulesUs(figures: PackFigures): RuleBook {
     'trunk-rise': figures.riseShare,
     'trunk-rise-with-battery': { ...figures.riseShare, clause: `${figures.riseShare.clause}; battery giving too` },
     'drop-reach': limit('lead of the unit', 'data sheet', MAKER, 'equipment sheet'),
+    'rail-expansion': limit('longest run of the rail', 'data sheet', MAKER, 'equipment sheet'),
     'breaker-rating': figures.continuousFactor,
     'cable-capacity': limit('In ≤ ampacity', NEC, 'NEC 240.4, 310.15, 110.14(C)', 'memory'),
     'breaking-capacity': limit('available fault current', NEC, 'NEC 110.9', 'public text'),

@@ -44,6 +44,7 @@ import { networkThreshold } from './networkThreshold.ts';
 import { obstructionClear } from './obstructionClear.ts';
 import { proudOfRoof } from './proudOfRoof.ts';
 import { rafters } from './rafters.ts';
+import { railExpansion } from './railExpansion.ts';
 import { railOverhang } from './railOverhang.ts';
 import { railStress } from './railStress.ts';
 import { roofMeasures } from './roofMeasures.ts';
@@ -78,6 +79,7 @@ export const rules: readonly AnyRule[] = [
   obstructionClear,
   clampZone,
   railOverhang,
+  railExpansion,
   footSpacing,
   footUplift,
   railStress,

@@ -242,6 +242,29 @@ export const examplesRoof: readonly Examples[] = [
     meets: { value: 346, limit: 400 },
   },
   {
+    rule: 'rail-expansion',
+    // 13.93 m without a gap between modules to break in
+    fails: {
+      set: (parts) => (railAt(parts, 0).lengthMm = 13_930),
+      value: 13.93,
+      limit: 12,
+      mend: 'Break the rail with an expansion splice',
+    },
+    // a gap at 1.95 + 7.00 m: 13.93 − 7.00 − half of 20 mm = 6.92 m beyond it, 7.00 − 0.01 = 6.99 m before it
+    meets: {
+      set: (parts) => Object.assign(railAt(parts, 0), { lengthMm: 13_930, clamps: [{ kind: 'mid', u: 8.95 }] }),
+      value: 6.99,
+      limit: 12,
+    },
+    asks: {
+      set: ({ view }) => {
+        const sheet = view.choices.equipment['tern-40'];
+        if (sheet?.kind === 'rail') delete sheet.longestRunMm;
+      },
+      needs: 'choices.equipment.tern-40.longestRunMm',
+    },
+  },
+  {
     rule: 'foot-spacing',
     // the foot at 3.3 m gone: 4.5 − 2.1 = 2400 mm
     fails: {

@@ -1,4 +1,4 @@
-import type { Rail } from '../array/types.ts';
+import type { Rail } from './types.ts';
 
 /** Room left for the rail to grow at an expansion break, mm: common practice, no source. */
 export const EXPANSION_GAP_MM = 20;
@@ -19,9 +19,12 @@ export interface BrokenRail {
 
 /**
  * Breaks a rail between modules, so that none lies across a break: the fewest breaks, each at the gap nearest to an
- * even division.
+ * even division. A rail whose sheet gives no longest run stays whole.
  */
-export function railRuns(rail: Rail, longestRunMm: number): BrokenRail {
+export function railRuns(
+  rail: Pick<Rail, 'lengthMm' | 'clamps' | 'fromU'>,
+  longestRunMm = Number.POSITIVE_INFINITY,
+): BrokenRail {
   const lengthMm = Math.round(rail.lengthMm);
   const gapsMm = rail.clamps.filter(({ kind }) => kind === 'mid').map(({ u }) => Math.round(1000 * (u - rail.fromU)));
   for (let parts = Math.max(1, Math.ceil(lengthMm / longestRunMm)); parts <= gapsMm.length + 1; parts++) {
