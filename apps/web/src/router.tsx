@@ -3,10 +3,21 @@ import { BookPage } from './book/BookPage.tsx';
 import { JobDesk } from './desk/JobDesk.tsx';
 import { JobPage } from './desk/JobPage.tsx';
 import { Lost } from './desk/Lost.tsx';
+import { FileDrop } from './file/FileDrop.tsx';
 import { sheetNoOf } from './frame/sheetNames.ts';
 import { HistoryPage } from './history/HistoryPage.tsx';
 
-const root = createRootRoute({ component: Outlet, notFoundComponent: Lost });
+const root = createRootRoute({
+  component: function Page() {
+    return (
+      <>
+        <Outlet />
+        <FileDrop />
+      </>
+    );
+  },
+  notFoundComponent: Lost,
+});
 
 const book = createRoute({
   getParentRoute: () => root,

@@ -11,7 +11,7 @@ export interface BookPadProps {
 
 /** Beside the Book: what each job asks first, from its own plan. */
 export function BookPad({ firm, entries }: BookPadProps) {
-  const asked = entries.filter(({ summary }) => summary?.first !== undefined);
+  const asked = entries.filter(({ job, summary }) => job.archived === undefined && summary?.first !== undefined);
   return (
     <aside className={pad.pad} aria-label="What the jobs ask" id="pad">
       <div className={pad.boxes}>

@@ -1,38 +1,57 @@
+import { type Job, regions } from '@eaveline/job';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { OpenFile } from '../file/OpenFile.tsx';
 import desk from '../frame/Desk.module.css';
 import { PhoneHead } from '../frame/PhoneHead.tsx';
 import { nextPaper } from '../frame/paper.ts';
 import { SheetFrame } from '../frame/SheetFrame.tsx';
 import { KeyList } from '../keys/KeyList.tsx';
 import { useKeys } from '../keys/useKeys.ts';
-import { Part } from '../parts/Part.tsx';
-import { counted } from '../words/count.ts';
+import { Act } from '../parts/Act.tsx';
+import { counted, sentence } from '../words/count.ts';
+import { BookList } from './BookList.tsx';
 import { BookPad } from './BookPad.tsx';
 import styles from './BookPage.module.css';
-import { BookRow } from './BookRow.tsx';
-import { found, SHELVES } from './entry.ts';
+import { ClosedRows } from './ClosedRows.tsx';
+import { DuplicateJob } from './DuplicateJob.tsx';
+import { ARCHIVED, SHELVES } from './entry.ts';
+import { FilesBrought } from './FilesBrought.tsx';
+import { find } from './find.ts';
 import { headOfBook } from './headOfBook.ts';
 import { inventedNotice } from './inventedNotice.ts';
+import { keepNewJob, keepOnDevice, type Outcome } from './keepJob.ts';
+import { keptWords } from './keptWords.ts';
+import { NewJob } from './NewJob.tsx';
+import { PlainPick } from './PlainPick.tsx';
 import { Shelves } from './Shelves.tsx';
-import { useBook } from './useBook.ts';
+import { keepParts, useBook } from './useBook.ts';
+
+/** Sheet a new job opens at. */
+const FIRST_SHEET = '01';
+
+type Panel = { readonly kind: 'new' } | { readonly kind: 'duplicate'; readonly job: Job };
 
 export interface BookPageProps {
   /** True where one came here to look for a job. */
   readonly find: boolean;
 }
 
-/** The Book: all jobs of the firm on their shelves, what stops each, found by typing. */
-export function BookPage({ find }: BookPageProps) {
-  const { entries, closed, away, listed } = useBook();
+/** The Book: all jobs of the firm on their shelves, what stops each, found by typing; and the files they come from. */
+export function BookPage({ find: toFind }: BookPageProps) {
+  const { book, desk: books } = useBook();
+  const { entries, closed, device, server } = book;
   const [words, setWords] = useState('');
   const [shelf, setShelf] = useState<string>();
+  const [panel, setPanel] = useState<Panel>();
+  const [said, setSaid] = useState<string>();
   const [keysShown, setKeysShown] = useState(false);
   const field = useRef<HTMLInputElement>(null);
   const navigate = useNavigate();
   const showAll = () => {
     setWords('');
     setShelf(undefined);
+    setPanel(undefined);
   };
   useKeys({
     '/': () => field.current?.focus(),
@@ -42,28 +61,55 @@ export function BookPage({ find }: BookPageProps) {
   });
   useEffect(() => {
     document.title = 'The Book · Eaveline';
-    if (find) field.current?.focus();
-  }, [find]);
+    if (toFind) field.current?.focus();
+  }, [toFind]);
 
-  const shown = found(entries, words);
-  const shelves = SHELVES.filter(({ name }) => shelf === undefined || name === shelf);
-  const first = shown[0];
-  const firm = entries[0]?.job.firm.name ?? 'no firm yet';
+  const { hits, slip } = useMemo(() => find(entries, words), [entries, words]);
+  const looked = words.trim() !== '';
+  const shelves = [...SHELVES, ARCHIVED].filter(({ name }) =>
+    shelf === undefined ? looked || name !== ARCHIVED.name : name === shelf,
+  );
+  const shown = hits.filter(({ entry }) => shelves.some(({ holds }) => holds(entry.job)));
+  const first = looked ? shown[0] : undefined;
+  const firm = entries[0]?.job.firm.name;
+  const onServerOnly = entries.filter(({ where }) => where === 'server');
+  const ready = device.kind !== 'asking' && server.kind !== 'asking';
+  const isTaken = (id: string) => entries.some(({ job }) => job.id === id) || closed.some((each) => each.id === id);
+
+  const act = async (id: string, does: () => Promise<Outcome>) => {
+    const { words: became } = await does();
+    setSaid(became);
+    await books.again(id);
+  };
+  const keepAll = async () => {
+    const outcomes: Outcome[] = [];
+    for (const { job } of onServerOnly) outcomes.push(await keepOnDevice(job, keepParts));
+    const refused = outcomes.filter(({ done }) => !done).map(({ words: why }) => why);
+    const kept = outcomes.length - refused.length;
+    const took =
+      kept === 0 ? [] : [`${sentence(counted(kept, 'job'))} ${kept === 1 ? 'is' : 'are'} kept on this device too.`];
+    setSaid([...took, ...refused].join(' '));
+    await books.open();
+  };
+  const made = async (job: Job, opens: boolean) => {
+    const outcome = await keepNewJob(job, keepParts);
+    setSaid(outcome.words);
+    if (!outcome.done) return;
+    setPanel(undefined);
+    if (opens) await navigate({ to: '/job/$id/$sheet', params: { id: job.id, sheet: FIRST_SHEET } });
+    else await books.again(job.id);
+  };
+
   return (
     <div className={desk.desk}>
-      <PhoneHead title="The Book" aside={listed ? counted(entries.length, 'job') : ''} />
-      <Shelves entries={entries} current={shelf} onPick={setShelf} onKeys={() => setKeysShown(true)} />
+      <PhoneHead title="The Book" aside={ready ? counted(entries.length, 'job') : ''} />
+      <Shelves book={book} current={shelf} onPick={setShelf} onKeys={() => setKeysShown(true)} />
       <SheetFrame
         no="00"
-        head={
-          away === undefined
-            ? listed
-              ? headOfBook(entries)
-              : { sentence: 'The Book is being opened.' }
-            : { sentence: 'The Book cannot be fetched.', quiet: away }
-        }
+        head={headOfBook(book)}
+        said={said}
         cells={[
-          { what: 'firm', says: firm, strong: true },
+          { what: 'firm', says: firm ?? 'no firm yet', strong: true },
           { what: 'sheet', says: 'The Book', strong: true },
           { what: 'jobs', says: String(entries.length) },
           {
@@ -84,35 +130,78 @@ export function BookPage({ find }: BookPageProps) {
             ref={field}
             value={words}
             autoComplete="off"
-            placeholder="address, serial, name, state"
+            placeholder="address, customer, serial, equipment, state"
             onChange={(event) => setWords(event.target.value)}
             onKeyDown={(event) => {
               if (event.key === 'Escape') field.current?.blur();
-              if (event.key === 'Enter' && first !== undefined)
-                void navigate({ to: '/job/$id/$sheet', params: { id: first.job.id, sheet: '08' } });
+              if (event.key !== 'Enter' || first === undefined) return;
+              const { entry, goes } = first;
+              void navigate({
+                to: '/job/$id/$sheet',
+                params: { id: entry.job.id, sheet: goes?.sheet ?? '08' },
+                search: goes?.at === undefined ? {} : { at: goes.at },
+              });
             }}
           />
           <span className="quiet small">press /</span>
         </div>
-        {closed.map((line) => (
-          <p key={line}>{line}</p>
-        ))}
-        {shelves.map(({ name, states }) => {
-          const here = shown.filter(({ job }) => states.includes(job.state));
-          if (here.length === 0) return null;
-          return (
-            <Part key={name} title={name} count={here.length} ruled>
-              <ul>
-                {here.map((entry) => (
-                  <BookRow key={entry.job.id} entry={entry} selected={words !== '' && entry === first} />
-                ))}
-              </ul>
-            </Part>
-          );
-        })}
-        {listed && words !== '' && shown.length === 0 && <p>No job has “{words}” in it. Esc shows all again.</p>}
+        <div className={styles.bar}>
+          <Act
+            look={entries.length === 0 && ready && panel === undefined ? 'main' : 'edge'}
+            onPress={() => setPanel({ kind: 'new' })}
+          >
+            Begin a job
+          </Act>
+          <OpenFile />
+          {onServerOnly.length > 0 && <Act onPress={() => void keepAll()}>Keep all on this device</Act>}
+          {server.kind === 'away' && <Act onPress={() => void books.open()}>Ask the server again</Act>}
+        </div>
+        <div className={styles.narrow}>
+          <PlainPick
+            label="Shelf"
+            value={shelf ?? ''}
+            options={[
+              { value: '', words: 'all' },
+              ...[...SHELVES, ARCHIVED].map(({ name }) => ({ value: name, words: name })),
+            ]}
+            onPick={(name) => setShelf(name === '' ? undefined : name)}
+          />
+          <p className="quiet small">{keptWords(book)}.</p>
+        </div>
+        <FilesBrought entries={entries} ready={ready} isTaken={isTaken} onKept={(id) => void books.again(id)} />
+        {panel?.kind === 'new' && (
+          <NewJob
+            region={entries.map(({ job }) => job.choices.rules.variant).find((code) => code in regions) ?? 'au'}
+            firm={entries.find(({ job }) => !job.invented)?.job.firm.name}
+            isTaken={isTaken}
+            onMade={(job) => void made(job, true)}
+            onLeave={() => setPanel(undefined)}
+          />
+        )}
+        {panel?.kind === 'duplicate' && (
+          <DuplicateJob
+            key={panel.job.id}
+            job={panel.job}
+            isTaken={isTaken}
+            onMade={(job) => void made(job, false)}
+            onLeave={() => setPanel(undefined)}
+          />
+        )}
+        {slip && <p className="small">Nothing has “{words}” in it. With one letter changed:</p>}
+        <BookList
+          hits={shown}
+          shelves={shelves}
+          server={server}
+          first={first}
+          onShown={books.wants}
+          onDuplicate={(job) => setPanel({ kind: 'duplicate', job })}
+          onAct={(id, does) => void act(id, does)}
+        />
+        {ready && looked && shown.length === 0 && <p>No job has “{words}” in it. Esc shows all again.</p>}
+        {ready && !looked && shelf !== undefined && shown.length === 0 && <p>Nothing stands on this shelf.</p>}
+        {!looked && shelf === undefined && <ClosedRows closed={closed} />}
       </SheetFrame>
-      <BookPad firm={firm} entries={entries} />
+      <BookPad firm={firm ?? 'no firm yet'} entries={entries} />
       {keysShown && <KeyList onClose={() => setKeysShown(false)} />}
     </div>
   );

@@ -1,11 +1,12 @@
 import { House } from '../frame/House.tsx';
 import { Papers } from '../frame/Papers.tsx';
 import register from '../frame/Register.module.css';
-import { counted, sentence } from '../words/count.ts';
-import { type BookEntry, SHELVES, STATIONS } from './entry.ts';
+import type { Book } from './bookDesk.ts';
+import { ARCHIVED, SHELVES, type Shelf, STATIONS } from './entry.ts';
+import { keptWords } from './keptWords.ts';
 
 export interface ShelvesProps {
-  readonly entries: readonly BookEntry[];
+  readonly book: Book;
   /** Name of the shelf picked; undefined for all. */
   readonly current: string | undefined;
   readonly onPick: (shelf: string | undefined) => void;
@@ -13,15 +14,16 @@ export interface ShelvesProps {
 }
 
 /** The register of the Book: its shelves, and the stations a job passes. */
-export function Shelves({ entries, current, onPick, onKeys }: ShelvesProps) {
-  const on = (states: readonly string[]) => entries.filter(({ job }) => states.includes(job.state)).length;
+export function Shelves({ book, current, onPick, onKeys }: ShelvesProps) {
+  const { entries } = book;
+  const on = ({ holds }: Shelf) => entries.filter(({ job }) => holds(job)).length;
+  const archived = on(ARCHIVED);
   return (
     <nav className={register.register} aria-label="Shelves">
       <House inBook />
       <div className={register.job}>
         <b>The Book</b>
-        <span>{sentence(counted(entries.length, 'job'))}, kept on this computer</span>
-        <span />
+        <span>{keptWords(book)}</span>
       </div>
       <ol className={register.rows}>
         <li>
@@ -31,14 +33,18 @@ export function Shelves({ entries, current, onPick, onKeys }: ShelvesProps) {
             onClick={() => onPick(undefined)}
           >
             <span>All</span>
-            <span className="small quiet">{entries.length}</span>
+            <span className="small quiet">{entries.length - archived}</span>
           </button>
         </li>
-        {SHELVES.map(({ name, states }) => (
-          <li key={name}>
-            <button type="button" aria-current={current === name ? 'true' : undefined} onClick={() => onPick(name)}>
-              <span>{name}</span>
-              <span className="small quiet">{on(states)}</span>
+        {[...SHELVES, ARCHIVED].map((shelf) => (
+          <li key={shelf.name}>
+            <button
+              type="button"
+              aria-current={current === shelf.name ? 'true' : undefined}
+              onClick={() => onPick(shelf.name)}
+            >
+              <span>{shelf.name}</span>
+              <span className="small quiet">{on(shelf)}</span>
             </button>
           </li>
         ))}

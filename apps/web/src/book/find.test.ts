@@ -58,7 +58,7 @@ test('one or two figures are no serial: they would be in every number', () => {
 test('equipment is found by its name, its sheet and its kind, where it was chosen', () => {
   expect(why('sluice-63')).toContainEqual(['equipment Sluice 63, three lines in, one kept']);
   expect(ids('changeover')).toHaveLength(3);
-  const shelf = { ...larkspurLane, id: 'shelf', choices: { ...larkspurLane.choices, batteries: {} } };
+  const shelf = { ...larkspurLane, about: '', choices: { ...larkspurLane.choices, batteries: {} } };
   expect(find([{ findable: findableOf(shelf) }], 'heath').hits).toEqual([]);
 });
 

@@ -1,60 +1,44 @@
-import { parseJob } from '@eaveline/job';
-import { useEffect, useState } from 'react';
+import { useEffect, useState, useSyncExternalStore } from 'react';
+import { deviceStore } from '../job/deviceStore.ts';
 import { jobServer } from '../job/jobServer.ts';
+import type { PlanSummary } from '../plan/message.ts';
 import { planDesk } from '../plan/planDesk.ts';
-import type { BookEntry } from './entry.ts';
+import { type Book, type BookDesk, makeBookDesk } from './bookDesk.ts';
+import type { KeepParts } from './keepJob.ts';
 
-export interface Book {
-  readonly entries: readonly BookEntry[];
-  /** Jobs that did not open, in words. */
-  readonly closed: readonly string[];
-  /** Why there is no list. */
-  readonly away: string | undefined;
-  readonly listed: boolean;
-}
+const summaries = new Map<string, PlanSummary>();
 
-/** All jobs of the server, then their plans one after another as they are worked out. */
-export function useBook(): Book {
-  const [book, setBook] = useState<Book>({ entries: [], closed: [], away: undefined, listed: false });
+const begin = () =>
+  makeBookDesk({
+    store: deviceStore(),
+    server: jobServer,
+    desk: planDesk(),
+    breathe: () => new Promise((resolve) => setTimeout(resolve)),
+    later: (call, ms) => void setTimeout(call, ms),
+    clockMs: () => performance.now(),
+    summaries,
+  });
+
+/** Where the acts of the Book keep jobs. */
+export const keepParts: KeepParts = { store: deviceStore(), server: jobServer, now: () => new Date() };
+
+/** The Book for as long as its page is shown; it asks again when the page is looked at after the server was away. */
+export function useBook(): { readonly book: Book; readonly desk: BookDesk } {
+  const [desk, setDesk] = useState(begin);
   useEffect(() => {
-    let left = false;
-    const amend = (id: string, more: Partial<BookEntry>) =>
-      setBook((now) => ({
-        ...now,
-        entries: now.entries.map((each) => (each.job.id === id ? { ...each, ...more } : each)),
-      }));
-
-    async function read() {
-      const listed = await jobServer.list();
-      const served = await Promise.all(listed.map(async ({ id, name }) => ({ name, served: await jobServer.get(id) })));
-      const opened = served.map(({ name, served: each }) => ({
-        name,
-        ...parseJob(JSON.stringify(each?.document ?? null)),
-      }));
-      if (left) return;
-      const entries = opened
-        .flatMap(({ job }) => (job === undefined ? [] : [{ job, summary: undefined, notWorkedOut: undefined }]))
-        .sort((a, b) => a.job.name.localeCompare(b.job.name));
-      const closed = opened
-        .filter(({ job }) => job === undefined)
-        .map(({ name }) => `${name} does not open. It is kept as it is.`);
-      setBook({ entries, closed, away: undefined, listed: true });
-      for (const { job } of entries) {
-        if (left) return;
-        try {
-          amend(job.id, { summary: await planDesk().sumUp(job) });
-        } catch (error) {
-          amend(job.id, { notWorkedOut: error instanceof Error ? error.message : String(error) });
-        }
-      }
-    }
-    read().catch((error: unknown) => {
-      if (!left)
-        setBook((now) => ({ ...now, away: error instanceof Error ? error.message : String(error), listed: true }));
-    });
+    const mine = begin();
+    setDesk(mine);
+    void mine.open();
+    const look = () => {
+      if (document.visibilityState === 'visible' && mine.state().server.kind === 'away') void mine.open();
+    };
+    document.addEventListener('visibilitychange', look);
+    addEventListener('online', look);
     return () => {
-      left = true;
+      document.removeEventListener('visibilitychange', look);
+      removeEventListener('online', look);
+      mine.close();
     };
   }, []);
-  return book;
+  return { book: useSyncExternalStore(desk.subscribe, desk.state), desk };
 }

@@ -1,0 +1,88 @@
+import type { Job } from '@eaveline/job';
+import type { JobStore } from '@eaveline/sync/store';
+import type { JobServer } from '../job/jobServer.ts';
+import { readCopy, sameState } from './copies.ts';
+
+export interface KeepParts {
+  readonly store: JobStore;
+  readonly server: JobServer;
+  readonly now: () => Date;
+}
+
+/** What became of an act, in words; `done` is false where nothing was changed. */
+export interface Outcome {
+  readonly done: boolean;
+  readonly words: string;
+}
+
+export const wordsOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+/**
+ * Keeps a job that is new here: first on this device, and only then, as well as it goes, on the server.
+ *
+ * The server's own job of that id is never written over; the words say where the job now is.
+ */
+export async function keepNewJob(job: Job, parts: KeepParts): Promise<Outcome> {
+  const { store, now } = parts;
+  try {
+    if ((await store.kept(job.id)) !== undefined)
+      return { done: false, words: `${job.id} is kept on this device already. Nothing was written over it.` };
+    await store.add({ id: job.id, job, keptAt: now().toISOString() }, []);
+  } catch (error) {
+    return { done: false, words: `${job.name} could not be kept on this device: ${wordsOf(error)} Save its file.` };
+  }
+  const { words } = await sendToServer(job, parts);
+  return { done: true, words: `${job.name} is kept on this device. ${words}` };
+}
+
+/** Gives the server a job it has not. */
+export async function sendToServer(job: Job, { server }: Pick<KeepParts, 'server'>): Promise<Outcome> {
+  try {
+    const served = await server.get(job.id);
+    if (served !== undefined) {
+      const theirs = readCopy(job.id, served.document).job;
+      if (theirs !== undefined && sameState(theirs, job)) return { done: true, words: 'The server has it.' };
+      return { done: false, words: 'The server has another job of this id, and keeps it.' };
+    }
+    const saved = await server.put(job.id, job);
+    if (saved.kind === 'saved') return { done: true, words: 'The server has it too.' };
+    if (saved.kind === 'refused') return { done: false, words: `The server did not take it: ${saved.words}` };
+    return { done: false, words: 'Somebody gave the server this job meanwhile.' };
+  } catch (error) {
+    return { done: false, words: `${wordsOf(error)} It goes there when it is opened while the server answers.` };
+  }
+}
+
+/** Keeps a job of the server on this device too, so that it opens without the server. */
+export async function keepOnDevice(job: Job, { store, now }: Pick<KeepParts, 'store' | 'now'>): Promise<Outcome> {
+  try {
+    if ((await store.kept(job.id)) === undefined) await store.add({ id: job.id, job, keptAt: now().toISOString() }, []);
+    return { done: true, words: `${job.name} is kept on this device too.` };
+  } catch (error) {
+    return { done: false, words: `${job.name} could not be kept on this device: ${wordsOf(error)}` };
+  }
+}
+
+/**
+ * Takes a job off this device, only where the server is seen to hold the same state of it at this moment.
+ */
+export async function removeFromDevice(
+  id: string,
+  { store, server }: Pick<KeepParts, 'store' | 'server'>,
+): Promise<Outcome> {
+  const stays = (words: string): Outcome => ({ done: false, words: `${words} It stays on this device.` });
+  try {
+    const kept = await store.kept(id);
+    if (kept === undefined) return { done: true, words: 'It is not on this device.' };
+    const mine = readCopy(id, kept.job).job;
+    const served = await server.get(id);
+    if (served === undefined) return stays('The server does not have it.');
+    const theirs = readCopy(id, served.document).job;
+    if (mine === undefined || theirs === undefined || !sameState(mine, theirs))
+      return stays('The server holds another state of it. Open it, let the two come together, then remove it.');
+    await store.remove(id);
+    return { done: true, words: `${mine.name} is removed from this device. The server has it.` };
+  } catch (error) {
+    return stays(wordsOf(error));
+  }
+}
