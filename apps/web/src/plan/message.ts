@@ -1,10 +1,16 @@
 import type { Job } from '@eaveline/job';
-import type { Finding, Plan, StageName, Tally } from '@eaveline/plan';
+import type { Finding, Plan, StageAhead, StageName, Tally } from '@eaveline/plan';
 import type { NextHold } from '../book/nextHold.ts';
 
-/** What the page asks of the worker. `seq` rises; an answer to an older question is thrown away. */
+/** What the page asks of the worker, one thing at a time; `seq` rises. */
 export type Ask =
-  | { readonly kind: 'work out'; readonly seq: number; readonly job: Job }
+  | {
+      readonly kind: 'work out';
+      readonly seq: number;
+      readonly job: Job;
+      /** The page knows nothing of this job's plan and has to be handed every part of it. */
+      readonly whole: boolean;
+    }
   | { readonly kind: 'sum up'; readonly seq: number; readonly job: Job }
   | {
       readonly kind: 'read weather';
@@ -14,6 +20,12 @@ export type Ask =
       readonly bytes: Uint8Array;
     }
   | { readonly kind: 'drop weather'; readonly seq: number; readonly jobId: string };
+
+/** Said while a plan or a summary is under work: it is to be left before its next stage, something else is wanted. */
+export interface SetAside {
+  readonly kind: 'set aside';
+  readonly seq: number;
+}
 
 /** The few figures of a plan the Book shows. */
 export interface PlanSummary {
@@ -37,16 +49,27 @@ export interface WeatherRead {
   readonly remarks: readonly string[];
 }
 
-/** What the worker answers. */
+/** Stages of a plan by their names; in a message only those redone since the last one, for the page has the others. */
+export type PlanParts = Partial<Pick<Plan, StageName>>;
+
+/** What the worker answers: while it works on a plan any number of `stage`, then one of the others. */
 export type Answer =
+  | {
+      readonly kind: 'stage';
+      readonly seq: number;
+      readonly ahead: StageAhead;
+      /** Stages that stand, redone or not. */
+      readonly fresh: readonly StageName[];
+      readonly parts: PlanParts;
+    }
   | {
       readonly kind: 'plan';
       readonly seq: number;
-      readonly head: Pick<Plan, 'jobId' | 'jobName' | 'invented'>;
-      /** Only the stages that were redone; the page still has the others. */
-      readonly parts: Partial<Pick<Plan, StageName>>;
+      readonly fresh: readonly StageName[];
+      readonly parts: PlanParts;
       readonly tookMs: number;
     }
   | { readonly kind: 'summary'; readonly seq: number; readonly summary: PlanSummary }
   | { readonly kind: 'weather'; readonly seq: number; readonly read: WeatherRead | undefined }
+  | { readonly kind: 'set aside'; readonly seq: number }
   | { readonly kind: 'fell over'; readonly seq: number; readonly words: string };
