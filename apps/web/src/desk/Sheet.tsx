@@ -5,6 +5,7 @@ import { PastStrip } from '../history/PastStrip.tsx';
 import type { OpenJob } from '../job/jobSession.ts';
 import { Act } from '../parts/Act.tsx';
 import { Drawn } from './Drawn.tsx';
+import { staleOn } from './sheetStages.ts';
 import { titleCells } from './titleCells.ts';
 import { VIEWS } from './views.ts';
 
@@ -21,7 +22,8 @@ export interface SheetPartProps {
 
 /** The sheet of an open job: drawn from its plan, or saying plainly what it waits for. */
 export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartProps) {
-  const { job, plan, stale, notWorkedOut } = open;
+  const { job, plan, notWorkedOut } = open;
+  const stale = staleOn(no, open);
   if (listed && matchMedia('(max-width: 760px)').matches) return null;
   const view = VIEWS[no];
   const cells = titleCells(no, view.shows, open);

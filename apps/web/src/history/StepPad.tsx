@@ -63,10 +63,10 @@ export function StepPad({ step, newest }: StepPadProps) {
               <dt>{placeWords(open.job, path)}</dt>
               <dd>
                 {before === undefined
-                  ? `Added: ${thereWords(path, after)}`
+                  ? `Added: ${thereWords(open.job, path, after)}`
                   : after === undefined
-                    ? `Taken away, was ${thereWords(path, before)}`
-                    : `${thereWords(path, after)}, was ${thereWords(path, before)}`}
+                    ? `Taken away, was ${thereWords(open.job, path, before)}`
+                    : `${thereWords(open.job, path, after)}, was ${thereWords(open.job, path, before)}`}
               </dd>
             </div>
           ))}

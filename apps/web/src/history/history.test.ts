@@ -5,6 +5,7 @@ import { placeWords, thereWords } from './placeWords.ts';
 import { when } from './when.ts';
 
 const LENGTH = ['choices', 'trunks', 'a', 'homeRun', 'lengthM'];
+const CABLE = kestrelRise.choices.trunks.a?.homeRun.cableSheet ?? '';
 const AREA = ['facts', 'supply', 'mains', 'conductor', 'areaMm2'];
 
 describe('a place of the job in words', () => {
@@ -24,8 +25,9 @@ describe('a place of the job in words', () => {
     [['choices', 'trunks', 'a', 'lines'], ['L1', 'L2'], 'L1, L2'],
     [['facts', 'network', 'meterNumber'], 'AB-12', '“AB-12”'],
     [LENGTH, undefined, 'nothing'],
+    [['choices', 'trunks', 'a', 'homeRun', 'cableSheet'], CABLE, kestrelRise.choices.equipment[CABLE]?.name ?? ''],
   ])('%j: %j is %s', (path, value, words) => {
-    expect(thereWords(path, value)).toBe(words);
+    expect(thereWords(kestrelRise, path, value)).toBe(words);
   });
 });
 

@@ -22,7 +22,7 @@ export function meaningOf(job: Job, words: string, edits: readonly Edit[]): stri
   const { path, before, after } = edit;
   if (typeof (after ?? before) === 'object') return words;
   const thing = thingAt(job, path);
-  const said = after === undefined ? `${words} taken out` : `${words} ${thereWords(path, after)}`;
+  const said = after === undefined ? `${words} taken out` : `${words} ${thereWords(job, path, after)}`;
   return thing === undefined || words.includes(thing)
     ? said
     : `${thing}: ${said.charAt(0).toLowerCase()}${said.slice(1)}`;

@@ -63,14 +63,15 @@ export function placeWords(job: Job, path: readonly string[]): string {
 }
 
 /** A value of the job in words, with the unit its place names. */
-export function thereWords(path: readonly string[], value: unknown): string {
+export function thereWords(job: Job, path: readonly string[], value: unknown): string {
   if (value === undefined) return 'nothing';
   const unit = unitOf(path.at(-1) ?? '')[1];
   if (typeof value === 'number')
     return `${figure(value, Number.isInteger(value) ? 0 : 3)
       .replace(/(\.\d*?)0+$/, '$1')
       .replace(/\.$/, '')}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
-  if (typeof value === 'string') return `“${value}”`;
+  // an id is nobody's language: the sheet it names goes by its name
+  if (typeof value === 'string') return job.choices.equipment[value]?.name ?? `“${value}”`;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value))
     return value.every((each) => typeof each !== 'object') ? value.join(', ') : `a list of ${value.length}`;

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { type Job, kestrelRise } from '@eaveline/job';
-import type { Plan } from '@eaveline/plan';
+import type { Plan, StageName } from '@eaveline/plan';
 import * as sync from '@eaveline/sync';
 import { type JobStore, memoryStore, StoreFull, StoreNewer } from '@eaveline/sync/store';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { PlanDesk } from '../plan/planDesk.ts';
+import { type PlanDesk, Stopped, type WorkOutOptions } from '../plan/planDesk.ts';
 import { type JobServer, ServerAway } from './jobServer.ts';
 import { makeJobSession, type OpenJob } from './jobSession.ts';
 import type { PageChannel, PageNews } from './pageChannel.ts';
@@ -51,12 +51,30 @@ function oneJobServer(first: unknown = kestrelRise) {
 }
 
 /** Hands over a plan that bears the job's name: what is worked out is the plan's own matter. */
-const desk = {
-  workOut: async (job: Job) => ({ plan: { jobId: job.id, jobName: job.name } as Plan, tookMs: 0 }),
-  sumUp: () => Promise.reject(new Error('not asked here')),
-  readWeather: async (_id: string, fileName: string) => ({ fileName, place: 'Testing', remarks: [] }),
-  dropWeather: async () => {},
-} as unknown as PlanDesk;
+function plainDesk() {
+  let fallsOver: Error | undefined;
+  const planned = (job: Job) => ({
+    job,
+    plan: { jobId: job.id, jobName: job.name } as Plan,
+    fresh: new Set<StageName>(['site']),
+    progress: undefined,
+  });
+  return {
+    fallOver(error: Error | undefined) {
+      fallsOver = error;
+    },
+    async workOut(job: Job, { onPart }: WorkOutOptions = {}) {
+      onPart?.({ ...planned(job), progress: { stage: 'energy', done: 6, of: 13 } });
+      if (fallsOver !== undefined) throw fallsOver;
+      return { ...planned(job), tookMs: 0 };
+    },
+    soFar: () => undefined,
+    stop() {},
+    sumUp: () => Promise.reject(new Error('not asked here')),
+    readWeather: async (_id: string, fileName: string) => ({ fileName, place: 'Testing', remarks: [] }),
+    dropWeather: async () => {},
+  } satisfies PlanDesk & { fallOver(error: Error | undefined): void };
+}
 
 /** Pages of one device that hear each other. */
 function oneDevice() {
@@ -79,6 +97,7 @@ interface Page {
   readonly channel?: PageChannel;
   readonly device?: string;
   readonly who?: string;
+  readonly desk?: PlanDesk;
 }
 
 async function opened({
@@ -93,7 +112,7 @@ async function opened({
   const session = makeJobSession(ID, {
     server,
     store,
-    desk,
+    desk: rest.desk ?? plainDesk(),
     documents: async () => sync,
     channel: rest.channel ?? oneDevice()(),
     here: () => ({ who, device }),
@@ -155,7 +174,13 @@ describe('the device comes first', () => {
     });
     const session = makeJobSession(ID, {
       server: oneJobServer(),
-      ...{ store, desk, channel: oneDevice()(), now: () => new Date('2026-05-12T09:41:00Z'), later: () => () => {} },
+      ...{
+        store,
+        desk: plainDesk(),
+        channel: oneDevice()(),
+        now: () => new Date('2026-05-12T09:41:00Z'),
+        later: () => () => {},
+      },
       here: () => ({ who: 'Nia', device: 'phone' }),
       documents: () => waits.then(() => sync),
     });
@@ -366,5 +391,39 @@ describe('bad stores', () => {
     const { session } = await opened({ store });
     expect(session.state()).toMatchObject({ kind: 'unreadable', raw: job });
     expect((await store.kept(ID))?.job).toEqual(job);
+  });
+});
+
+describe('the plan beside the job', () => {
+  test('worked out: it is of the job on the screen, and says when', async () => {
+    const { state } = await opened();
+    await Promise.resolve();
+    expect(state()).toMatchObject({ stale: false, progress: undefined, notWorkedOut: undefined });
+    expect(state().workedOutAt).toBeInstanceOf(Date);
+  });
+
+  test('stopped by a person: what stands is told from what is of before, and it can be worked out again', async () => {
+    const desk = plainDesk();
+    const { session, state } = await opened({ desk });
+    const progress = { stage: 'energy', done: 6, of: 13 } as const;
+    desk.fallOver(new Stopped({ job: state().job, plan: state().plan, fresh: new Set(['site', 'sun']), progress }));
+    await session.workOutAgain();
+    expect(state()).toMatchObject({ stale: true, progress: undefined });
+    expect([...state().fresh]).toEqual(['site', 'sun']);
+    expect(state().stopped).toContain('Stopped at energy, stage 7 of 13.');
+    desk.fallOver(undefined);
+    await session.workOutAgain();
+    expect(state()).toMatchObject({ stale: false, stopped: undefined });
+  });
+
+  test('fallen over: the job is kept all the same, and the words are there', async () => {
+    const desk = plainDesk();
+    const { session, state } = await opened({ desk });
+    desk.fallOver(new Error('no such climate'));
+    session.edit(longer(33), 'Home run of trunk A.');
+    await session.settled();
+    await Promise.resolve();
+    expect(state().notWorkedOut).toBe('no such climate');
+    expect(state().keeping.device.kind).toBe('kept');
   });
 });

@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import type { Change, Plan } from '@eaveline/plan';
+import type { Change } from '@eaveline/plan';
 import type { Reason } from '@eaveline/sync';
 import { type Edit, editsBetween, withAt } from '@eaveline/sync/edits';
 import { type JobStore, StoreNewer } from '@eaveline/sync/store';
@@ -14,21 +14,14 @@ import type { JobServer } from './jobServer.ts';
 import { type Apart, type Keeping, wordsOf } from './keeping.ts';
 import type { PageChannel } from './pageChannel.ts';
 import { parsed, stopLines } from './parsed.ts';
-import { makePlanning } from './planning.ts';
+import { makePlanning, NOT_PLANNED, type Planned } from './planning.ts';
 import { makeServerMeeting } from './serverMeeting.ts';
 import { makeStepNames } from './stepNames.ts';
 
 /** A job on the desk. */
-export interface OpenJob {
+export interface OpenJob extends Planned {
   readonly kind: 'open';
   readonly job: Job;
-  /** Last plan worked out; undefined until the first is there. */
-  readonly plan: Plan | undefined;
-  /** True while the plan is of an earlier state of the job or its weather. */
-  readonly stale: boolean;
-  readonly workedOutAt: Date | undefined;
-  /** Why the last plan could not be worked out. */
-  readonly notWorkedOut: string | undefined;
   readonly keeping: Keeping;
   /** What one step back would take back, what one forth would do again. */
   readonly undo: string | undefined;
@@ -85,6 +78,9 @@ export interface JobSession {
   takeTheirs(): Promise<void>;
   readWeather(name: string, bytes: Uint8Array): Promise<void>;
   dropWeather(): Promise<void>;
+  /** Ends long work at once; the figures stay as far as they had come. */
+  stopWork(): void;
+  workOutAgain(): Promise<void>;
   close(): void;
 }
 
@@ -123,10 +119,9 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
   }
 
   const workOut = makePlanning({
-    desk,
+    ...{ desk, now },
     job: () => (state.kind === 'open' ? state.job : undefined),
-    onPlan: (plan, stale) => amend({ plan, stale, workedOutAt: now(), notWorkedOut: undefined }),
-    onFallenOver: (notWorkedOut) => amend({ notWorkedOut }),
+    onPlanned: amend,
   });
 
   const keeper = makeJobKeeper(id, {
@@ -171,22 +166,14 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     newest = job;
     if (state.kind !== 'open') return;
     if (state.past !== undefined) return amend(stepsHere());
-    amend({ job, stale: true, ...stepsHere() });
+    amend({ job, ...stepsHere() });
     void workOut();
   }
 
   function lay(job: Job) {
     newest = job;
-    const bare = {
-      plan: undefined,
-      workedOutAt: undefined,
-      notWorkedOut: undefined,
-      undo: undefined,
-      redo: undefined,
-      past: undefined,
-      weather: undefined,
-    };
-    become({ kind: 'open', job, stale: true, keeping, notices: [], ...bare });
+    const bare = { undo: undefined, redo: undefined, past: undefined, weather: undefined, notices: [] };
+    become({ kind: 'open', job, keeping, ...NOT_PLANNED, ...bare });
     void workOut();
   }
 
@@ -308,7 +295,7 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
       const job = step === undefined ? newest : parsed(document.jobAt(step.heads)).job;
       if (job === undefined)
         return amend({ notices: [...state.notices, 'The job at that moment does not open here.'] });
-      amend({ job, past: step, stale: true });
+      amend({ job, past: step });
       void workOut();
     },
 
@@ -364,14 +351,17 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
 
     async readWeather(name, bytes) {
       const weather = await desk.readWeather(id, name, bytes);
-      amend({ weather, stale: true });
+      amend({ weather });
       await workOut();
     },
     async dropWeather() {
       await desk.dropWeather(id);
-      amend({ weather: undefined, stale: true });
+      amend({ weather: undefined });
       await workOut();
     },
+
+    stopWork: () => desk.stop(),
+    workOutAgain: workOut,
 
     close() {
       meeting.close();

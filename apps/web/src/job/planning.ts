@@ -1,37 +1,64 @@
 import type { Job } from '@eaveline/job';
-import type { Plan } from '@eaveline/plan';
-import type { PlanDesk } from '../plan/planDesk.ts';
+import type { Plan, StageName } from '@eaveline/plan';
+import { type PlanDesk, type PlanSoFar, type Progress, Stopped } from '../plan/planDesk.ts';
 import { wordsOf } from './keeping.ts';
+
+/** How the plan stands beside the job on the screen. */
+export interface Planned {
+  /** Last plan worked out; undefined until the first is there. */
+  readonly plan: Plan | undefined;
+  /** True while a stage of the plan is of an earlier state of the job or its weather. */
+  readonly stale: boolean;
+  /** Stages that are of the job as it stands, while the others are not. */
+  readonly fresh: ReadonlySet<StageName>;
+  readonly workedOutAt: Date | undefined;
+  /** Where long work stands. */
+  readonly progress: Progress | undefined;
+  /** Why the last plan could not be worked out. */
+  readonly notWorkedOut: string | undefined;
+  /** Where a person stopped it, in words. */
+  readonly stopped: string | undefined;
+}
+
+const NONE: ReadonlySet<StageName> = new Set();
+
+export const NOT_PLANNED: Planned = {
+  plan: undefined,
+  stale: true,
+  fresh: NONE,
+  workedOutAt: undefined,
+  progress: undefined,
+  notWorkedOut: undefined,
+  stopped: undefined,
+};
 
 export interface PlanningParts {
   readonly desk: PlanDesk;
-  /** The job as it stands when the desk is free; undefined where none is open. */
+  readonly now: () => Date;
+  /** The job on the screen; undefined where none is open. */
   readonly job: () => Job | undefined;
-  readonly onPlan: (plan: Plan, stale: boolean) => void;
-  readonly onFallenOver: (words: string) => void;
+  readonly onPlanned: (more: Partial<Planned>) => void;
 }
 
-/** Has the plan of the newest job worked out: one at a time, and never a queue of jobs nobody looks at any more. */
-export function makePlanning({ desk, job, onPlan, onFallenOver }: PlanningParts): () => Promise<void> {
-  let planning = false;
-  let again = false;
+/** Has the plan of the job on the screen worked out, and tells how it goes. The desk sees to it that only the newest is. */
+export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () => Promise<void> {
+  /** Parts of a plan, whole or not; one of another job than is on the screen is stale all through. */
+  function soFar({ job: of, plan, fresh, progress }: PlanSoFar): Partial<Planned> {
+    return { ...(plan === undefined ? {} : { plan }), fresh: of === job() ? fresh : NONE, progress };
+  }
+
   return async function workOut() {
-    if (planning) {
-      again = true;
-      return;
+    const asked = job();
+    if (asked === undefined) return;
+    onPlanned({ stale: true, fresh: NONE, notWorkedOut: undefined, stopped: undefined });
+    try {
+      const done = await desk.workOut(asked, { onPart: (part) => onPlanned(soFar(part)) });
+      const newest = done.job === job();
+      onPlanned({ ...soFar(done), stale: !newest, ...(newest ? { workedOutAt: now() } : {}) });
+    } catch (error) {
+      if (asked !== job()) return; // whoever asked for the newer one hears of it
+      if (error instanceof Stopped) onPlanned({ ...soFar(error.soFar), progress: undefined, stopped: error.message });
+      else onPlanned({ progress: undefined, notWorkedOut: wordsOf(error) });
     }
-    planning = true;
-    do {
-      again = false;
-      const newest = job();
-      if (newest === undefined) break;
-      try {
-        const { plan } = await desk.workOut(newest);
-        onPlan(plan, again);
-      } catch (error) {
-        onFallenOver(wordsOf(error));
-      }
-    } while (again);
-    planning = false;
   };
 }
