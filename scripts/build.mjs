@@ -12,7 +12,7 @@ const CORE = ['packages/physics', 'packages/formats', 'packages/job', 'packages/
 /** What is built, from which rooms, into which folder. */
 const PARTS = {
   cli: { rooms: [...CORE, 'apps/server', 'apps/cli'], out: 'apps/cli/dist', make: bundleCommand },
-  web: { rooms: [...CORE, 'apps/web'], out: 'apps/web/dist/site', make: buildSheets },
+  web: { rooms: [...CORE, 'packages/sync', 'apps/web'], out: 'apps/web/dist/site', make: buildSheets },
 };
 
 const NOT_SOURCE = /(^|\/)(node_modules|dist|test|fixtures)(\/|$)|\.(test|bench)\.tsx?$|\.tsbuildinfo$/;
