@@ -12,6 +12,7 @@ import { registerPlan } from './commands/plan.ts';
 import { registerRead } from './commands/read.ts';
 import { registerSchema } from './commands/schema.ts';
 import { registerServe, type ServeParts } from './commands/serve.ts';
+import { registerSurvey } from './commands/survey.ts';
 import { endWithReader } from './endWithReader.ts';
 import { loadFonts } from './fonts.ts';
 import { processIo } from './io.ts';
@@ -36,6 +37,7 @@ const commands: readonly Register[] = [
   registerCheck,
   registerPlan,
   registerPack(loadFonts),
+  registerSurvey(loadFonts),
   registerSchema,
   registerCalc,
   registerRead,

@@ -1,4 +1,5 @@
 export { measuresOf, ridgeMeasures, slopeMeasures, type TwoMeasures } from './closing.ts';
+export { type ConductorSize, conductorSizes } from './conductorSizes.ts';
 export {
   type Answer,
   INSTRUMENTS,

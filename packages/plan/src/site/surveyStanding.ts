@@ -12,7 +12,6 @@ import {
   type TwoMeasures,
 } from '@eaveline/job';
 import { packFor } from '../rules/index.ts';
-import type { RuleId } from '../rules/ruleLimits.ts';
 import { type WantedFact, wantedFacts } from './wantedFacts.ts';
 
 /** One hole that keeps the survey open. */
@@ -25,7 +24,7 @@ export interface SurveyHole {
   /** `West, rafters, middle to middle`. */
   readonly what: string;
   /** Rules that need it; empty where a figure, a form or the crew does, and `because` says which. */
-  readonly rules: readonly RuleId[];
+  readonly rules: readonly string[];
   readonly because: string;
   /** The pair that does not close. */
   readonly measures?: TwoMeasures;
@@ -38,7 +37,7 @@ export interface NotMeasured {
   readonly what: string;
   readonly why: string;
   readonly by: string;
-  readonly rules: readonly RuleId[];
+  readonly rules: readonly string[];
 }
 
 /** How far the survey of a job is. */
@@ -48,7 +47,7 @@ export interface SurveyStanding {
   readonly holes: readonly SurveyHole[];
   readonly notMeasured: readonly NotMeasured[];
   /** What somebody else brings, and who: the survey closes without. */
-  readonly later: readonly { readonly what: string; readonly from: string; readonly rules: readonly RuleId[] }[];
+  readonly later: readonly { readonly what: string; readonly from: string; readonly rules: readonly string[] }[];
 }
 
 /**
@@ -64,7 +63,7 @@ export function surveyStanding(job: Job): SurveyStanding {
   const wanted = new Map(wantedFacts(job).map((want) => [want.at.replace(/^facts\./, ''), want]));
   const strict = surveying(job);
   const asked = steps.flatMap((step) => step.asks.map((ask) => ({ step, ask, want: wanted.get(ask.path) })));
-  const limit = packFor(job.choices.rules).rules['roof-measures']?.value ?? 0;
+  const limit = measuresMayDiffer(job);
   return {
     steps,
     holes: steps.flatMap((step) => [
@@ -85,6 +84,13 @@ export function surveyStanding(job: Job): SurveyStanding {
         : [],
     ),
   };
+}
+
+/** How far two measures of one length of a plane may be apart, a share. */
+export function measuresMayDiffer({ choices }: Pick<Job, 'choices'>): number {
+  const limit = packFor(choices.rules).rules['roof-measures'];
+  if (limit === undefined) throw new Error('roof-measures is a rule of every region');
+  return limit.value;
 }
 
 /** `West, rafters, middle to middle`: what is asked, of which thing. */

@@ -1,0 +1,1 @@
+export { type SurveyFormInputs, surveyForm, surveySheets } from './surveyForm.ts';
