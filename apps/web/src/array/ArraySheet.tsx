@@ -2,6 +2,7 @@ import type { SheetProps } from '../desk/sheetView.ts';
 import { Part } from '../parts/Part.tsx';
 import { RoofDrawing } from '../roof/RoofDrawing.tsx';
 import { RowDrawing } from './RowDrawing.tsx';
+import { RowGrid } from './RowGrid.tsx';
 
 /** Sheet 03: modules on the roof, and the rails and feet of the row one is on. */
 export function ArraySheet({ plan, job, selected, onSelect }: SheetProps) {
@@ -16,6 +17,9 @@ export function ArraySheet({ plan, job, selected, onSelect }: SheetProps) {
           <RowDrawing plan={plan} row={row} module={module} />
         </Part>
       )}
+      <Part title="Rows" count={Object.keys(job.choices.rows).length}>
+        <RowGrid plan={plan} job={job} selected={selected} onSelect={onSelect} />
+      </Part>
     </>
   );
 }

@@ -6,7 +6,7 @@ import { PickField } from '../parts/PickField.tsx';
 import { TickField } from '../parts/TickField.tsx';
 import fields from '../trunks/TrunkFields.module.css';
 import { withUnit } from '../words/figure.ts';
-import styles from './BackupSheet.module.css';
+import { BackedGrid } from './BackedGrid.tsx';
 import { LinesOnBattery } from './LinesOnBattery.tsx';
 import { MotorStarts } from './MotorStarts.tsx';
 import { NightHours } from './NightHours.tsx';
@@ -38,23 +38,8 @@ export function BackupSheet({ plan, job, selected, onSelect }: SheetProps) {
           />
         </Part>
       )}
-      <Part
-        title="Circuits moved to the backed-up side"
-        count={backup.circuits.filter(({ moved }) => moved).length}
-        ruled
-      >
-        <ul className={styles.circuits}>
-          {backup.circuits.map(({ id, name, standsOn, fed, moved, runW }) => (
-            <li key={id}>
-              <TickField label={name} path={['choices', 'backup', 'circuits', id, 'moved']} />
-              <span className="small quiet">
-                {standsOn.join(' ')}, {withUnit(runW, 'W', 0)}
-                {moved && !fed ? ', moved and not fed' : ''}
-                {backup.leftDark.includes(id) ? ', stays dark' : ''}
-              </span>
-            </li>
-          ))}
-        </ul>
+      <Part title="Circuits moved to the backed-up side" count={backup.circuits.filter(({ moved }) => moved).length}>
+        <BackedGrid plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Part>
       {batteries.map((id) => (
         <Part

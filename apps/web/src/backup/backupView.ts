@@ -1,4 +1,5 @@
 import type { Plan } from '@eaveline/plan';
+import { loadSubjects } from '../board/boardView.ts';
 import type { SheetView } from '../desk/sheetView.ts';
 import { type Subject, workingSubjects } from '../pad/subject.ts';
 import { BackupSheet } from './BackupSheet.tsx';
@@ -27,7 +28,7 @@ function backupSubjects({ backup, checks }: Plan): Subject[] {
 /** Sheet 06. */
 export const backupView: SheetView = {
   head: headOfBackup,
-  subjects: backupSubjects,
+  subjects: (plan, job) => [...backupSubjects(plan), ...loadSubjects(job)],
   first: ({ backup, checks }) => {
     const worst = backup.starts.find(({ circuitId }) =>
       checks.findings.some(

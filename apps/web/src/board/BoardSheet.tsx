@@ -6,6 +6,7 @@ import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
 import { TickField } from '../parts/TickField.tsx';
 import fields from '../trunks/TrunkFields.module.css';
+import { CircuitGrid } from './CircuitGrid.tsx';
 import { LineBars } from './LineBars.tsx';
 import { SourceCircuits } from './SourceCircuits.tsx';
 
@@ -62,6 +63,9 @@ export function BoardSheet({ plan, job, selected, onSelect }: SheetProps) {
           />
           <TickField label="Colours are mixed in it" path={fact('wiringMixed')} />
         </div>
+      </Part>
+      <Part title="Circuits of the house" count={Object.keys(job.facts.loads.circuits).length}>
+        <CircuitGrid plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Part>
       <FindingsHere findings={plan.checks.findings} sheet="05" selected={selected} onSelect={onSelect} />
     </>

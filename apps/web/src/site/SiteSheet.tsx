@@ -5,8 +5,10 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
 import { withUnit } from '../words/figure.ts';
+import { ExistingGrid } from './ExistingGrid.tsx';
 import { MissingFacts } from './MissingFacts.tsx';
 import { MonthBars } from './MonthBars.tsx';
+import { ObjectGrid } from './ObjectGrid.tsx';
 import styles from './SiteSheet.module.css';
 import { WeatherDrop } from './WeatherDrop.tsx';
 
@@ -100,6 +102,12 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
           selected={selected === 'climate'}
           onSelect={() => onSelect('climate')}
         />
+      </Part>
+      <Part title="Near objects" count={Object.keys(job.facts.site.objects).length}>
+        <ObjectGrid plan={plan} job={job} selected={selected} onSelect={onSelect} />
+      </Part>
+      <Part title="Already there" count={Object.keys(job.facts.existing).length}>
+        <ExistingGrid plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Part>
       <Part title="Weather" ruled>
         <WeatherDrop climate={site.climate} />

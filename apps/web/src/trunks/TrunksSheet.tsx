@@ -3,7 +3,9 @@ import { Sideways } from '../drawing/Sideways.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
 import { Part } from '../parts/Part.tsx';
 import { riseFinding } from './headOfTrunks.ts';
+import { JumperGrid } from './JumperGrid.tsx';
 import { TrunkFields } from './TrunkFields.tsx';
+import { TrunkGrid } from './TrunkGrid.tsx';
 import { TrunksUnrolled } from './TrunksUnrolled.tsx';
 import { type Stretches, unroll } from './unroll.ts';
 import { VoltsGraph } from './VoltsGraph.tsx';
@@ -28,7 +30,11 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   // trunks of one system share a limit; where two systems meet on a board, the stricter is drawn
   const limits = trunks.flatMap(({ id }) => riseFinding(plan.checks.findings, id)?.limit ?? []);
   const limitV = limits.length === 0 ? undefined : Math.min(...limits);
-  const at = trunks.find(({ id }) => selected === `rise:${id}` || selected === `rise-battery:${id}`) ?? worstOf(trunks);
+  const at =
+    trunks.find(
+      ({ id }) =>
+        selected === `rise:${id}` || selected === `rise-battery:${id}` || selected?.startsWith(`jumper:${id}:`),
+    ) ?? worstOf(trunks);
   return (
     <>
       <Sideways room={ref}>
@@ -56,6 +62,14 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
       {at && (
         <Part title={`Trunk ${at.name}, as chosen`}>
           <TrunkFields key={at.id} trunk={at} job={job} />
+        </Part>
+      )}
+      <Part title="All trunks" count={trunks.length}>
+        <TrunkGrid plan={plan} job={job} selected={at && `rise:${at.id}`} onSelect={onSelect} />
+      </Part>
+      {at && (
+        <Part title={`Jumpers of trunk ${at.name}`}>
+          <JumperGrid key={at.id} plan={plan} job={job} trunk={at} selected={selected} onSelect={onSelect} />
         </Part>
       )}
     </>

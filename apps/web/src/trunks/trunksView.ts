@@ -1,6 +1,8 @@
+import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import type { SheetView } from '../desk/sheetView.ts';
 import { type Subject, workingSubjects } from '../pad/subject.ts';
+import { withUnit } from '../words/figure.ts';
 import { headOfTrunks, riseFinding } from './headOfTrunks.ts';
 import { TrunksSheet } from './TrunksSheet.tsx';
 
@@ -26,10 +28,28 @@ function trunkSubjects({ trunks, checks }: Plan): Subject[] {
   });
 }
 
+/** Extra cable between two drops, and why it was needed. */
+function jumperSubjects({ choices }: Job): Subject[] {
+  return Object.entries(choices.trunks).flatMap(([trunkId, { name, jumpers }]) =>
+    Object.entries(jumpers).map(([id, { afterDrop, lengthM, why }]) => ({
+      id: `jumper:${trunkId}:${id}`,
+      name: `Trunk ${name}, jumper after drop ${afterDrop}`,
+      words: [
+        `It adds ${withUnit(lengthM, 'm')} between drops ${afterDrop} and ${afterDrop + 1}.`,
+        ...(why === undefined ? [] : [why]),
+      ],
+    })),
+  );
+}
+
 /** Sheet 04. */
 export const trunksView: SheetView = {
   head: headOfTrunks,
-  subjects: (plan) => [...trunkSubjects(plan), ...workingSubjects('trunks', plan.trunks.workings)],
+  subjects: (plan, job) => [
+    ...trunkSubjects(plan),
+    ...jumperSubjects(job),
+    ...workingSubjects('trunks', plan.trunks.workings),
+  ],
   first: ({ trunks: { trunks } }) => {
     const worst = trunks.reduce<(typeof trunks)[number] | undefined>(
       (a, b) => (a === undefined || b.rise.totalV > a.rise.totalV ? b : a),

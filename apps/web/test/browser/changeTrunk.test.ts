@@ -4,7 +4,7 @@ import { head, openSheet, pad, register, settled, tallyOf } from './onSheet.ts';
 import { soon, walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
-const trunkA = (page: Page) => page.locator('main [data-subject="rise:a"]');
+const trunkA = (page: Page) => page.locator('main svg [data-subject="rise:a"]');
 const saysOfA = async (page: Page) => (await trunkA(page).getAttribute('aria-label')) ?? '';
 
 /** What the server keeps of trunk A. */

@@ -39,12 +39,12 @@ walk(
     await page.keyboard.press('4');
     await settled(page, '04');
 
-    await tabTo(page, page.locator('main [data-subject="rise:a"]'));
+    await tabTo(page, page.locator('main svg [data-subject="rise:a"]'));
     await page.keyboard.press('ArrowDown');
     expect(await focused(page).getAttribute('data-subject')).toBe('rise:b');
     await page.keyboard.press('Enter');
     await soon(() => pad(page).textContent()).toContain('Trunk B, voltage rise');
-    expect(await page.locator('[data-subject="rise:b"]').getAttribute('aria-pressed')).toBe('true');
+    expect(await page.locator('main svg [data-subject="rise:b"]').getAttribute('aria-pressed')).toBe('true');
     expect(new URL(page.url()).searchParams.get('at')).toBe('rise:b');
 
     await page.keyboard.press('w');

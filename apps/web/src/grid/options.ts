@@ -1,0 +1,24 @@
+import type { Job } from '@eaveline/job';
+import type { Option } from './column.ts';
+
+/** Options that are shown in the words the job keeps. */
+export function same(values: readonly string[]): Option[] {
+  return values.map((value) => ({ value, words: value }));
+}
+
+/** Equipment of one kind, by its names. */
+export function sheetsOfKind({ choices }: Pick<Job, 'choices'>, kind: string): Option[] {
+  return Object.entries(choices.equipment)
+    .filter(([, sheet]) => sheet.kind === kind)
+    .map(([value, { name }]) => ({ value, words: name }));
+}
+
+/** Lines a thing may stand on, by what the house is fed with. */
+export function lineOptions({ facts }: Pick<Job, 'facts'>): Option[] {
+  const sets = {
+    'single-phase': [['L1']],
+    'split-phase': [['L1'], ['L2'], ['L1', 'L2']],
+    'three-phase': [['L1'], ['L2'], ['L3'], ['L1', 'L2'], ['L2', 'L3'], ['L1', 'L3'], ['L1', 'L2', 'L3']],
+  }[facts.supply.system];
+  return sets.map((value) => ({ value, words: value.join(' ') }));
+}
