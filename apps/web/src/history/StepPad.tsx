@@ -72,7 +72,7 @@ export function StepPad({ step, newest }: StepPadProps) {
           ))}
         </dl>
         {edits.length > MOST_TOLD && <p>And {edits.length - MOST_TOLD} more places.</p>}
-        <p className={pad.acts}>
+        <p className={styles.ways}>
           {newest ? (
             <span className="quiet">The job stands so now.</span>
           ) : (

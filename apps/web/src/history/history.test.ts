@@ -48,5 +48,5 @@ test('the hour of today, the day before that, the year before that', () => {
   expect(when(new Date(2026, 4, 12, 9, 41), now)).toBe('09:41');
   expect(when(new Date(2026, 4, 11, 9, 41), now)).toBe('11 May, 09:41');
   expect(when(new Date(2024, 4, 11, 9, 41), now)).toBe('11 May 2024, 09:41');
-  expect(when(undefined, now)).toBe('before');
+  expect(when(undefined, now)).toBe('at first');
 });

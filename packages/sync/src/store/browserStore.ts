@@ -31,6 +31,8 @@ export interface BrowserStoreParts {
   readonly onNewer?: () => void;
   /** Called when an older version of the app in another tab holds the database. */
   readonly onHeld?: () => void;
+  /** Called when the database is open. */
+  readonly onOpen?: () => void;
 }
 
 function asked<T>(request: IDBRequest<T>): Promise<T> {
@@ -70,7 +72,7 @@ function upgrade(database: IDBDatabase, from: number): void {
 }
 
 /** Jobs in the browser's own database; they outlive the tab, the server and the computer's night. */
-export function browserStore({ onNewer, onHeld }: BrowserStoreParts = {}): JobStore {
+export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}): JobStore {
   let opened: Promise<IDBDatabase> | undefined;
 
   function open(): Promise<IDBDatabase> {
@@ -90,6 +92,7 @@ export function browserStore({ onNewer, onHeld }: BrowserStoreParts = {}): JobSt
         database.onclose = () => {
           opened = undefined; // the browser took it away: the next call opens it again
         };
+        onOpen?.();
         resolve(database);
       };
     });
