@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { kestrelRise } from '../demo/index.ts';
 import type { Job } from '../schema/job.ts';
 import { designBasis } from './designBasis.ts';
-import { designSignature } from './designSignature.ts';
+import { designSignature, signedWords } from './designSignature.ts';
 
 /** Kestrel Rise, signed by Nia as it stood; then changed. */
 function signed(change: (job: Job) => void = () => {}, more: object = {}): Job {
@@ -78,4 +78,11 @@ test('of two that stand the later counts; one that is set aside does not', () =>
     supersedes: 'two',
   };
   expect(designSignature(job)).toMatchObject({ id: 'one', of: 'earlier' });
+});
+
+test('for a title block: who and when, or that it was for another design, or that nobody has signed', () => {
+  expect(signedWords(designSignature(signed()))).toEqual({ who: 'Nia', when: '12 May 2026' });
+  const moved = signed(({ choices }) => Object.assign(choices.trunks.a ?? {}, { feedDrop: 5 }));
+  expect(signedWords(designSignature(moved))).toEqual({ who: 'Nia', when: 'for an earlier design' });
+  expect(signedWords(designSignature(kestrelRise))).toEqual({ who: 'not signed', when: '' });
 });

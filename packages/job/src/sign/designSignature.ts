@@ -43,3 +43,17 @@ function civilDay(instant: string, timeZone: string): string {
   const of = Object.fromEntries(format.formatToParts(new Date(instant)).map(({ type, value }) => [type, value]));
   return `${of.year}-${of.month}-${of.day}`;
 }
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** A signature for the cell of a title block: who, and when or that it was for another design. */
+export function signedWords(signature: DesignSignature | undefined): { readonly who: string; readonly when: string } {
+  if (signature === undefined) return { who: 'not signed', when: '' };
+  const { name, on, of } = signature;
+  const [year, month, day] = on.split('-');
+  const when = `${Number(day)} ${MONTHS[Number(month) - 1]} ${year}`;
+  return {
+    who: name,
+    when: of === 'this design' ? when : of === 'earlier' ? 'for an earlier design' : `${when}, design not said`,
+  };
+}

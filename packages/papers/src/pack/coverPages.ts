@@ -1,3 +1,4 @@
+import { type DesignSignature, designSignature } from '@eaveline/job';
 import { howFar } from '@eaveline/plan';
 import { gap, headline, type Part, paragraph, type Sheet, table } from '../page/index.ts';
 import { capital, civilTime, counted } from './figures.ts';
@@ -43,6 +44,7 @@ function facts({ job, plan, drawnAt }: Pack): Part {
     ['supply', `${supply.system}, ${supply.nominalV} V line to neutral, ${supply.earthing}, ${supply.serviceA} A`],
     ['network', [network.name ?? 'not named', network.approvalNumber ?? 'no approval number yet'].join(', ')],
     ['survey', `${plan.site.survey.present} of ${plan.site.survey.wanted} facts present`],
+    ['design', signatureWords(designSignature(job))],
   ];
   return table({
     label: 'the job',
@@ -52,6 +54,19 @@ function facts({ job, plan, drawnAt }: Pack): Part {
     ],
     rows: rows.map(([what, words]) => ({ cells: [{ words: what, ink: 'quiet' as const }, words] })),
   });
+}
+
+/** `Signed by Nia, licence E 1234, on 2026-05-12, as it stands.` */
+function signatureWords(signature: DesignSignature | undefined): string {
+  if (signature === undefined) return 'Not signed.';
+  const { name, licence, on, of } = signature;
+  const who = `${name}${licence === undefined ? '' : `, licence ${licence},`} on ${on}`;
+  const standing = {
+    'this design': ', as it stands.',
+    earlier: ' for an earlier design. It needs a new signature.',
+    'not said': '. The record does not say for which design: it needs a new signature.',
+  };
+  return `Signed by ${who}${standing[of]}`;
 }
 
 function summary(pack: Pack): Part {

@@ -1,3 +1,4 @@
+import { designSignature, signedWords } from '@eaveline/job';
 import { bodyOf, flow, type Part, type Sheet, type SheetSize, stacked, subhead } from '../page/index.ts';
 import { civilTime, counted } from './figures.ts';
 import type { Pack } from './packContext.ts';
@@ -30,6 +31,7 @@ export function roomOf(pack: Pack, kind: Pick<PageKind, 'size' | 'scale'>) {
 export function pagesOf(pack: Pack, kind: PageKind, parts: readonly Part[]): Sheet[] {
   const { job, plan, drawnAt, version } = pack;
   const { present, wanted } = plan.site.survey;
+  const signedBy = signedWords(designSignature(job));
   const bodies = flow(parts, roomOf(pack, kind));
   return bodies.map((body, k) => ({
     size: kind.size ?? 'A4-portrait',
@@ -46,6 +48,7 @@ export function pagesOf(pack: Pack, kind: PageKind, parts: readonly Part[]): She
       edition: 'editions: sheet 08',
       ...(kind.scale === undefined ? {} : { scale: kind.scale }),
       signed: 'checked and signed',
+      signedBy,
       pack: 'install pack',
       issue: civilTime(drawnAt, job.facts.site.zone).replace(/,.*/, ''),
     },

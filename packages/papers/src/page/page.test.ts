@@ -203,6 +203,32 @@ test('banners, page numbers, issue and the line to sign stand on every page', ()
   });
 });
 
+test('a signature on record stands on its line; where nobody signed the line is free and says so', () => {
+  const said = (signedBy?: { who: string; when: string }) =>
+    wordsOf(
+      layOut(
+        { ...sheetOf('A4-portrait', []), block: { ...block, ...(signedBy === undefined ? {} : { signedBy }) } },
+        '1',
+      ),
+    );
+  expect(said({ who: 'Nia Rees', when: '12 May 2026' })).toEqual(expect.arrayContaining(['Nia Rees', '12 May 2026']));
+  expect(said({ who: 'not signed', when: '' })).toContain('not signed');
+  expect(said()).not.toContain('not signed');
+  // lettering of the cell keeps off its line: caps of 3 mm at 10.2 mm down, line at 11.6, caps of 2.5 from 13.1 to 15.6
+  for (const signedBy of [
+    { who: 'Nia Rees', when: '12 May 2026' },
+    { who: 'not signed', when: '' },
+  ]) {
+    const flaws = flawsOf(layOut({ ...sheetOf('A4-portrait', []), block: { ...block, signedBy } }, '1 of 1'), {
+      leftMm: 0,
+      bottomMm: 0,
+      rightMm: 210,
+      topMm: 297,
+    });
+    expect(flaws.lineThroughText).toEqual([]);
+  }
+});
+
 test('the title block is 36 mm high over the full width, the sheet number in 5 mm letters', () => {
   const leaves = leavesOf(settle(layOut(sheetOf('A4-portrait', []), '1 of 1')).items);
   expect(

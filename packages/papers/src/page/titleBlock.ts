@@ -22,6 +22,8 @@ export interface TitleBlock {
   readonly scale?: string;
   /** Whose line to sign it is. */
   readonly signed: string;
+  /** Who has signed and when, above and below the line; `not signed` where it waits. */
+  readonly signedBy?: { readonly who: string; readonly when: string };
   /** `4 of 11` */
   readonly page: string;
   /** The document the page belongs to. */
@@ -92,8 +94,7 @@ function lowerItems(cells: readonly CellPlace[], block: TitleBlock): Item[] {
     ...pairCell(facts, 'drawn from', block.drawnFrom, block.drawnAt),
     ...pairCell(rules, 'rules', block.rules, block.edition),
     ...pairCell(scale, 'scale', block.scale ?? 'none', 'measure nothing off'),
-    label(signed, block.signed),
-    line([signed.left + PAD, signed.top - 14], [signed.right - PAD, signed.top - 14], { layer: 'TEXT', pen: 0.25 }),
+    ...signedCell(signed, block),
     ...pairCell(page, 'page', block.page, block.pack),
     ...pairCell(issue, 'issue', block.issue),
   ];
@@ -115,6 +116,22 @@ function pairCell(cell: CellPlace, words: string, value: string, second?: string
     label(cell, words),
     ...fitted(value, cell, 10.2, [3, 2.5, 2.1], 400),
     ...(second === undefined ? [] : fitted(second, cell, 15.2, [2.5, 2.1], 400)),
+  ];
+}
+
+/** The line to sign on. A signature on record stands on it; below it when, or that nobody has signed. */
+function signedCell(cell: CellPlace, { signed, signedBy }: TitleBlock): Item[] {
+  const lineY = cell.top - (signedBy === undefined ? 14 : 11.6);
+  const ruled = line([cell.left + PAD, lineY], [cell.right - PAD, lineY], { layer: 'TEXT', pen: 0.25 });
+  if (signedBy === undefined) return [label(cell, signed), ruled];
+  const { who, when } = signedBy;
+  // without a day nobody has signed: the line stays free
+  const [above, below] = when === '' ? ['', who] : [who, when];
+  return [
+    label(cell, signed),
+    ...fitted(above, cell, 10.2, [3, 2.5, 2.1], 400),
+    ruled,
+    ...fitted(below, cell, 15.6, [2.5, 2.1], 400),
   ];
 }
 
