@@ -1,7 +1,6 @@
-import type { Change, Working } from '@eaveline/plan';
-import { Act } from '../parts/Act.tsx';
+import type { Change } from '@eaveline/plan';
 import { Ledger } from '../parts/Ledger.tsx';
-import { copyText } from './copyText.ts';
+import { CopyWorking } from './CopyWorking.tsx';
 import { FindingVerdict } from './FindingVerdict.tsx';
 import { workingOf } from './goesOnTo.ts';
 import { MendList } from './MendList.tsx';
@@ -59,13 +58,7 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
         )}
         {subject?.finding && <FindingVerdict finding={subject.finding} />}
         {subject?.finding && <MendList finding={subject.finding} onMend={onMend} />}
-        {working && (
-          <p className={styles.acts}>
-            <Act onPress={() => void navigator.clipboard.writeText(copied(working, limitWorking))}>
-              Copy this working
-            </Act>
-          </p>
-        )}
+        {working && subject && <CopyWorking subject={subject} />}
       </div>
       {next.length > 0 && (
         <nav className={styles.next} aria-label="Goes on to">
@@ -85,6 +78,3 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
     </aside>
   );
 }
-
-const copied = (...workings: readonly (Working | undefined)[]) =>
-  workings.flatMap((working) => (working === undefined ? [] : [copyText(working)])).join('\n\n');

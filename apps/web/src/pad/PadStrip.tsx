@@ -1,7 +1,7 @@
-import { valueWords } from './copyText.ts';
 import { workingOf } from './goesOnTo.ts';
 import styles from './PadStrip.module.css';
 import type { PlacedSubject } from './subject.ts';
+import { valueWords } from './valueWords.ts';
 
 export interface PadStripProps {
   readonly subject: PlacedSubject | undefined;

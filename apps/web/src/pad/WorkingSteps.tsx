@@ -1,8 +1,11 @@
 import type { Working } from '@eaveline/plan';
 import { useState } from 'react';
+import { Formula } from '../parts/Formula.tsx';
 import { SymbolOf } from '../parts/SymbolOf.tsx';
-import { rangeWords, valueWords } from './copyText.ts';
+import { putIn } from './putIn.ts';
 import { sourceWords } from './sourceWords.ts';
+import { symbolsOf } from './symbolsOf.ts';
+import { rangeWords, valueWords } from './valueWords.ts';
 import styles from './WorkingSteps.module.css';
 
 export interface WorkingStepsProps {
@@ -34,6 +37,7 @@ function WorkingStep({ working, before, depth, number }: WorkingStepProps) {
   const inputs = working.inputs ?? [];
   const [open, setOpen] = useState(false);
   const range = rangeWords(working);
+  const figures = putIn(working);
   const note = working.note === before?.note ? undefined : working.note;
   const alike = before !== undefined && inputs.length + (before.inputs ?? []).length === 0;
   const formula = alike && working.formula === before.formula ? undefined : working.formula;
@@ -58,7 +62,12 @@ function WorkingStep({ working, before, depth, number }: WorkingStepProps) {
         )}
         {valueWords(working)}
       </span>
-      {formula !== undefined && <span className={styles.how}>{formula}</span>}
+      {formula !== undefined && (
+        <span className={styles.how}>
+          <Formula words={formula} symbols={symbolsOf(working)} />
+        </span>
+      )}
+      {formula !== undefined && figures !== undefined && <span className={styles.how}>= {figures}</span>}
       {(range !== undefined || note !== undefined) && (
         <span className={styles.how}>{[range, note].filter((words) => words !== undefined).join('. ')}</span>
       )}

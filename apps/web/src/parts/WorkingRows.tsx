@@ -1,5 +1,5 @@
-import { valueWords } from '../pad/copyText.ts';
 import type { Subject } from '../pad/subject.ts';
+import { valueWords } from '../pad/valueWords.ts';
 import styles from './WorkingRows.module.css';
 
 export interface WorkingRowsProps {

@@ -35,7 +35,16 @@ export function riseWorking(input: RiseWorkingInput): Working {
       unit?.connection === 'three-phase' ? 'I = S ÷ 3 ÷ U' : 'I = S ÷ U',
       SOURCE,
       [
-        given('rating', unit?.ratedVA ?? 0, 'VA', `choices.equipment.${unitSheetId(input)}.ratedVA`, 'equipment sheet'),
+        {
+          ...given(
+            'rating',
+            unit?.ratedVA ?? 0,
+            'VA',
+            `choices.equipment.${unitSheetId(input)}.ratedVA`,
+            'equipment sheet',
+          ),
+          symbol: 'S',
+        },
         {
           name: 'nominal',
           symbol: 'U',
@@ -64,8 +73,8 @@ export function riseWorking(input: RiseWorkingInput): Working {
       SOURCE,
       [
         input.homeRunOhm,
-        given('length, one way', trunk.homeRun.lengthM, 'm', `${at}.homeRun.lengthM`),
-        worked('current', rise.currentA, 'A', 'sum of the units on its busiest line', SOURCE, []),
+        { ...given('length, one way', trunk.homeRun.lengthM, 'm', `${at}.homeRun.lengthM`), symbol: 'L' },
+        worked('current', rise.currentA, 'A', 'sum of the units on its busiest line', SOURCE, [], { symbol: 'I' }),
       ],
       { symbol: 'ΔU₂', decimals: 3 },
     ),
