@@ -1,8 +1,8 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { plainSigns, processIo } from './io.ts';
+import { plainSigns, processIo, readAll } from './io.ts';
 import { couldNotRun } from './program.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'eaveline-io-'));
@@ -23,6 +23,35 @@ test('a file in the place of a folder is refused by its name, in one line', asyn
   await io.writeFile(join(folder, 'file'), 'x');
   const refused = await io.writeFile(join(folder, 'file/pack.pdf'), 'y').catch((error: unknown) => couldNotRun(error));
   expect(refused).toMatch(/file: A (file stands where a folder is wanted|part of that path is a file)/);
+});
+
+test('a folder where the system makes none is refused in one line, and does not wait for ever', async () => {
+  const refused = await processIo()
+    .writeFile('/proc/nowhere/deep/pack.pdf', 'y')
+    .catch((error: unknown) => couldNotRun(error));
+  // Linux has a /proc; elsewhere the root of the disk refuses, or the folder is made
+  if (existsSync('/proc/self'))
+    expect(refused).toBe('/proc/nowhere: No folder can be made there. Nothing was written.');
+});
+
+test('a folder in the place of a file is refused by its name', async () => {
+  const refused = await processIo()
+    .readText(folder)
+    .catch((error: unknown) => couldNotRun(error));
+  expect(refused).toBe(`${folder}: That is a folder; a file is wanted.`);
+});
+
+test('an input without an end is given up, in one line', async () => {
+  async function* endless() {
+    for (;;) yield new Uint8Array(1000);
+  }
+  const refused = await readAll(endless(), 10_000).catch((error: unknown) => couldNotRun(error));
+  expect(refused).toBe('More than 500 MB. This is no file of a job.');
+});
+
+test('an error of the system that has no words of ours is one line too', () => {
+  const odd = Object.assign(new Error('boom'), { code: 'EXDEV', syscall: 'rename', path: 'a.json' });
+  expect(couldNotRun(odd)).toBe('a.json: The system refuses it (rename: EXDEV).');
 });
 
 test('a name in a job cannot steer the terminal', () => {

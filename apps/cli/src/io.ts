@@ -1,4 +1,5 @@
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
+import { mkdir, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 
@@ -43,15 +44,52 @@ export function plainSigns(text: string): string {
 
 const withNewline = (text: string) => plainSigns(text === '' || text.endsWith('\n') ? text : `${text}\n`);
 
-async function readAll(stream: AsyncIterable<Uint8Array | string>): Promise<string> {
+/** Largest input read: a text of more cannot be held in one piece. */
+const MOST_BYTES = 500_000_000;
+
+/** Everything of a stream; ends with `EFBIG` where it does not end by itself in time. */
+export async function readAll(stream: AsyncIterable<Uint8Array | string>, mostBytes = MOST_BYTES): Promise<Buffer> {
   const parts: Uint8Array[] = [];
-  for await (const part of stream) parts.push(typeof part === 'string' ? Buffer.from(part) : part);
-  return Buffer.concat(parts).toString('utf8');
+  let bytes = 0;
+  for await (const part of stream) {
+    const more = typeof part === 'string' ? Buffer.from(part) : part;
+    bytes += more.length;
+    if (bytes > mostBytes) throw Object.assign(new Error('too large'), { code: 'EFBIG' });
+    parts.push(more);
+  }
+  return Buffer.concat(parts);
+}
+
+/** A file as bytes; the system leaves the path out of some of its errors. */
+async function readWhole(path: string): Promise<Buffer> {
+  try {
+    return await readAll(createReadStream(path));
+  } catch (error) {
+    throw error instanceof Error ? Object.assign(error, { path }) : error;
+  }
+}
+
+/**
+ * Makes a folder and those above it, from the top. One at a time: asked for all at once, Node never comes back where
+ * the system makes no folders, as in /proc.
+ */
+async function makeFolder(path: string): Promise<void> {
+  const there = await stat(path).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return undefined;
+    throw error;
+  });
+  if (there?.isDirectory()) return;
+  if (there) throw Object.assign(new Error('not a folder'), { code: 'EEXIST', path });
+  await makeFolder(dirname(path));
+  await mkdir(path).catch((error: NodeJS.ErrnoException) => {
+    // another run may have made it meanwhile
+    if (error.code !== 'EEXIST') throw error;
+  });
 }
 
 /** Beside the target first, then renamed over it: a reader sees the old file or the new one, never half of either. */
 async function writeWhole(path: string, data: string | Uint8Array): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
+  await makeFolder(dirname(path));
   const half = join(dirname(path), `.${basename(path)}.${process.pid}.half`);
   try {
     await writeFile(half, data);
@@ -65,9 +103,9 @@ async function writeWhole(path: string, data: string | Uint8Array): Promise<void
 /** The real world: disk, standard streams and the clock of this process. */
 export function processIo(): Io {
   return {
-    readText: (path) => readFile(path, 'utf8'),
-    readBytes: (path) => readFile(path),
-    readStdin: () => readAll(process.stdin),
+    readText: async (path) => (await readWhole(path)).toString('utf8'),
+    readBytes: readWhole,
+    readStdin: async () => (await readAll(process.stdin)).toString('utf8'),
     writeFile: writeWhole,
     print: (text) => void process.stdout.write(withNewline(text)),
     now: () => new Date(),

@@ -20,13 +20,20 @@ const SYSTEM_WORDS: Readonly<Record<string, string>> = {
   EACCES: 'This user may not open it.',
   EPERM: 'This user may not open it.',
   ENOSPC: 'The disk is full.',
+  EROFS: 'That disk cannot be written to.',
+  EFBIG: 'More than 500 MB. This is no file of a job.',
 };
+
+function systemWords(code: string, syscall: string | undefined): string | undefined {
+  if (code === 'ENOENT' && syscall === 'mkdir') return 'No folder can be made there. Nothing was written.';
+  return SYSTEM_WORDS[code] ?? (syscall === undefined ? undefined : `The system refuses it (${syscall}: ${code}).`);
+}
 
 /** One line for a refusal by the system; the whole stack for a mistake of ours, which is meant to be loud. */
 export function couldNotRun(error: unknown): string {
   if (!(error instanceof Error)) return `Could not run: ${String(error)}`;
-  const { code, path } = error as NodeJS.ErrnoException;
-  const words = code === undefined ? undefined : SYSTEM_WORDS[code];
+  const { code, path, syscall } = error as NodeJS.ErrnoException;
+  const words = code === undefined ? undefined : systemWords(code, syscall);
   if (words !== undefined) return path === undefined ? words : `${path}: ${words}`;
   if (error.name === 'Refusal' || error.name === 'CannotServe') return error.message;
   return error.stack ?? error.message;

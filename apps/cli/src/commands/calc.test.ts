@@ -131,6 +131,12 @@ test.each([
   ['a name like no other', ['xylophone'], '', /no quantity "xylophone". eaveline calc --list/],
   ['no name', [], '', /Name a quantity/],
   ['no JSON', ['adiabatic'], '{"k": 115,}', /Standard input is not JSON/],
+  [
+    'a hundred thousand lists in one another',
+    ['adiabatic'],
+    `${'['.repeat(1e5)}${']'.repeat(1e5)}`,
+    /deeper than 64 levels/,
+  ],
   ['an empty input', ['adiabatic'], ' \n', /Standard input is empty/],
   ['a bare number', ['adiabatic'], '115', /Give one JSON object, or a list/],
   ['a file that is not there', ['adiabatic', 'rows.json'], '', /rows.json: There is no such file/],

@@ -38,12 +38,22 @@ export interface Rows {
   readonly single: boolean;
 }
 
+/** Deeper groups than any quantity takes: they would run the printing of an answer out of its stack. */
+const MOST_LEVELS = 64;
+
+function deeperThan(levels: number, value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  return levels === 0 || Object.values(value).some((each) => deeperThan(levels - 1, each));
+}
+
 /** Reads the rows, or says in one line why there are none. */
 export function rowsOf(text: string, where: string): Rows | string {
   const body = text.replace(/^\uFEFF/, '');
   if (body.trim() === '') return `${where} is empty. Give one JSON object, or a list of them.`;
   try {
     const value: unknown = JSON.parse(body);
+    if (deeperThan(MOST_LEVELS, value))
+      return `${where} nests groups deeper than ${MOST_LEVELS} levels. No quantity does.`;
     if (Array.isArray(value)) return { list: value, single: false };
     if (typeof value === 'object' && value !== null) return { list: [value], single: true };
     return `${where} holds ${JSON.stringify(value).slice(0, 40)}. Give one JSON object, or a list of them.`;
