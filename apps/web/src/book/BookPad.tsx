@@ -25,7 +25,7 @@ export function BookPad({ firm, entries }: BookPadProps) {
         </div>
       </div>
       <div className={pad.sum}>
-        <p>
+        <p style={{ marginBottom: 'var(--square)' }}>
           <b>First in each job</b>
         </p>
         {asked.length === 0 && <p className="quiet">Nothing yet.</p>}

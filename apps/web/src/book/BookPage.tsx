@@ -145,7 +145,7 @@ export function BookPage({ find: toFind }: BookPageProps) {
           />
           <span className="quiet small">press /</span>
         </div>
-        <div className={styles.bar}>
+        <div className={`${styles.bar} ${styles.head}`}>
           <Act
             look={entries.length === 0 && ready && panel === undefined ? 'main' : 'edge'}
             onPress={() => setPanel({ kind: 'new' })}

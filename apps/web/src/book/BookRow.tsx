@@ -60,9 +60,9 @@ export function BookRow({ hit, kept, selected, open, onOpen, children }: BookRow
             {summary?.nextHold !== undefined && (
               <span className="quiet">Next hold point: {keepTogether(summary.nextHold.words)}.</span>
             )}
-            {why.length > 0 && <span className={styles.why}>Found by {why.join('; ')}</span>}
           </span>
           {summary === undefined ? <span /> : <TallyMarks tally={summary.tally} tick />}
+          {why.length > 0 && <span className={styles.why}>Found by {why.join('; ')}</span>}
         </Link>
         <button
           type="button"

@@ -3,7 +3,6 @@ import { useState } from 'react';
 import { Act } from '../parts/Act.tsx';
 import { Part } from '../parts/Part.tsx';
 import { TypedField } from '../parts/TypedField.tsx';
-import { listed } from '../words/count.ts';
 import styles from './BookPage.module.css';
 import { PlaceFields } from './PlaceFields.tsx';
 import { NO_PLACE, readPlace } from './typedPlace.ts';
@@ -75,11 +74,11 @@ export function DuplicateJob({ job, isTaken, onMade, onLeave }: DuplicateJobProp
         )}
       </div>
       <p className="small">
-        <b>Left behind:</b> {listed(shown.emptied)}.
+        <b>Left behind:</b> {shown.emptied.join('; ')}.
       </p>
       {shown.pattern.length > 0 && (
         <p className="small">
-          <b>Taken as a pattern, not measured there:</b> {listed(shown.pattern)}. The checks ask for the rest.
+          <b>Taken as a pattern, not measured there:</b> {shown.pattern.join('; ')}. The checks ask for the rest.
         </p>
       )}
       {shown.pattern.length === 0 && (

@@ -64,13 +64,13 @@ export function NewJob({ region: first, firm, isTaken, onMade, onLeave }: NewJob
           onEnter={begin}
         />
         <TypedField label="Customer" value={customer} onType={setCustomer} placeholder="not known yet" />
-        <PlaceFields place={place} onType={setPlace} wrong={tried ? read : undefined} />
         <PlainPick
           label="Rules"
           value={code}
           options={Object.entries(regions).map(([value, { name }]) => ({ value, words: name }))}
           onPick={(value) => setCode(value as RegionCode)}
         />
+        <PlaceFields place={place} onType={setPlace} wrong={tried ? read : undefined} />
         <PlainPick
           label="Phases"
           value={supply.system}

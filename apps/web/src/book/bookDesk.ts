@@ -5,6 +5,7 @@ import type { PlanDesk } from '../plan/planDesk.ts';
 import { type Copies, mayDiffer, readCopy, sameState, shownCopy, whereKept } from './copies.ts';
 import type { BookEntry, ClosedEntry } from './entry.ts';
 import { type Findable, findableOf } from './findable.ts';
+import { servedOf } from './servedOf.ts';
 
 /** How far one of the two places has answered. */
 export type Answered =
@@ -107,7 +108,9 @@ export function makeBookDesk(parts: BookParts): BookDesk {
     if (shown === undefined) entries.delete(id);
     else {
       const { job } = shown;
-      const same = before?.job === job;
+      // kept anew, or read from its other place: the same state has the same plan
+      const same = before !== undefined && (before.job === job || sameState(before.job, job));
+      if (same && before.summary !== undefined) summaries.set(keyOf(now), before.summary);
       const findable: Findable = same ? before.findable : findableOf(job);
       const other = now.device?.job !== undefined && now.server?.job;
       entries.set(id, {
@@ -238,18 +241,16 @@ export function makeBookDesk(parts: BookParts): BookDesk {
     },
     async again(id) {
       const kept = await store.kept(id);
-      const served = await server.get(id).catch(() => undefined);
-      const listed = copies.get(id)?.listed;
+      const was = copies.get(id)?.listed;
+      const there = await servedOf(server, id).catch(() => 'away' as const);
+      // with the server away what was known of it stands
+      const listed = there === 'away' ? was : there?.listed;
       copies.delete(id);
-      if (kept === undefined && served === undefined && listed === undefined) return forget(id);
-      const there = served === undefined ? undefined : readCopy(id, served.document);
+      if (kept === undefined && listed === undefined) return forget(id);
       lay(id, {
         ...(kept === undefined ? {} : { kept, device: readCopy(id, kept.job) }),
-        ...(there === undefined
-          ? listed === undefined
-            ? {}
-            : { listed }
-          : { server: there, listed: listed ?? { id, name: there.job?.name ?? id, region: '', updated: '' } }),
+        ...(listed === undefined ? {} : { listed }),
+        ...(there === 'away' || there === undefined ? {} : { server: readCopy(id, there.served.document) }),
       });
     },
     wants(ids) {

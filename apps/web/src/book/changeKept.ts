@@ -3,6 +3,7 @@ import type { Change } from '@eaveline/plan';
 import { changeJob, refusalWords } from '../job/changeJob.ts';
 import { readCopy, sameState } from './copies.ts';
 import { type KeepParts, type Outcome, wordsOf } from './keepJob.ts';
+import { servedOf } from './servedOf.ts';
 
 /**
  * Changes a job that is not open: archives it, takes it back.
@@ -38,15 +39,15 @@ async function putState(before: Job, after: Job, said: string, parts: KeepParts)
     return { done: false, words: `Nothing was changed: ${wordsOf(error)}` };
   }
   try {
-    const served = await server.get(id);
-    const theirs = served && readCopy(id, served.document).job;
-    if (served === undefined) return { done: true, words: `${said} It is on this device only.` };
+    const there = await servedOf(server, id);
+    const theirs = there && readCopy(id, there.served.document).job;
+    if (there === undefined) return { done: true, words: `${said} It is on this device only.` };
     if (theirs === undefined || !sameState(theirs, before))
       return {
         done: true,
         words: `${said} On this device; the server holds another state. Open it to bring them together.`,
       };
-    const saved = await server.put(id, after, served.revision);
+    const saved = await server.put(id, after, there.served.revision);
     if (saved.kind === 'saved') return { done: true, words: said };
     const why = saved.kind === 'refused' ? saved.words : 'somebody else saved it meanwhile.';
     return { done: true, words: `${said} On this device; the server did not take it: ${why}` };

@@ -1,5 +1,5 @@
-import type { Job } from '@eaveline/job';
-import { counted } from '../words/count.ts';
+import { type Job, writeJob } from '@eaveline/job';
+import { counted, countWord, sentence } from '../words/count.ts';
 import { sameState } from './copies.ts';
 
 /** What a file that opens is to the Book. */
@@ -27,18 +27,21 @@ export function fileStanding(file: Job, here: Job | undefined, isTaken: (id: str
 
 /** Where two states of a job differ, as far as one sentence carries. */
 function apartWords(file: Job, here: Job): string {
-  const differ = (pick: (job: Job) => unknown) => JSON.stringify(pick(file)) !== JSON.stringify(pick(here));
-  const parts = [
-    differ(({ facts }) => facts) && 'facts',
-    differ(({ choices }) => choices) && 'choices',
-    differ(({ records }) => records) && 'records',
-    differ(({ facts: _f, choices: _c, records: _r, ...rest }) => rest) && 'name, customer or state',
-  ].filter((words) => words !== false);
+  const [one, other] = [parted(file), parted(here)];
+  const parts = Object.keys(one).filter((part) => one[part] !== other[part]);
   const [there, mine] = [recordsIn(file), recordsIn(here)];
   const fewer = mine.ids.filter((id) => !there.ids.includes(id)).length;
   const counts = `The file has ${counted(there.ids.length, 'record')}, the job here ${counted(mine.ids.length, 'record')}.`;
-  const lost = fewer === 0 ? '' : ` ${fewer} of those here ${fewer === 1 ? 'is' : 'are'} not in the file.`;
+  const lost =
+    fewer === 0 ? '' : ` ${sentence(countWord(fewer))} of those here ${fewer === 1 ? 'is' : 'are'} not in the file.`;
   return `They differ in ${parts.join(', ')}. ${counts}${lost}`;
+}
+
+/** The parts of a job as text, each in the one order in which job files are written. */
+function parted(job: Job): Record<string, string> {
+  const { facts, choices, records, ...rest } = JSON.parse(writeJob(job)) as Record<string, unknown>;
+  const parts = { facts, choices, records, 'name, customer or state': rest };
+  return Object.fromEntries(Object.entries(parts).map(([part, value]) => [part, JSON.stringify(value)]));
 }
 
 function recordsIn({ records }: Job): { readonly ids: readonly string[] } {

@@ -1,11 +1,11 @@
-import { kestrelRise, larkspurLane } from '@eaveline/job';
+import { type Job, kestrelRise, larkspurLane } from '@eaveline/job';
 import { memoryStore, StoreFull } from '@eaveline/sync/store';
 import { expect, test } from 'vitest';
 import { changeKeptJob, takeNewerState } from './changeKept.ts';
 import { keepNewJob, keepOnDevice, removeFromDevice, sendToServer } from './keepJob.ts';
 import { testServer } from './testing.ts';
 
-const parts = (...served: Parameters<typeof testServer>) => ({
+const parts = (...served: Job[]) => ({
   store: memoryStore(),
   server: testServer(...served),
   now: () => new Date('2026-05-15T06:00:00Z'),

@@ -2,6 +2,7 @@ import type { Job } from '@eaveline/job';
 import type { JobStore } from '@eaveline/sync/store';
 import type { JobServer } from '../job/jobServer.ts';
 import { readCopy, sameState } from './copies.ts';
+import { servedOf } from './servedOf.ts';
 
 export interface KeepParts {
   readonly store: JobStore;
@@ -38,9 +39,9 @@ export async function keepNewJob(job: Job, parts: KeepParts): Promise<Outcome> {
 /** Gives the server a job it has not. */
 export async function sendToServer(job: Job, { server }: Pick<KeepParts, 'server'>): Promise<Outcome> {
   try {
-    const served = await server.get(job.id);
-    if (served !== undefined) {
-      const theirs = readCopy(job.id, served.document).job;
+    const there = await servedOf(server, job.id);
+    if (there !== undefined) {
+      const theirs = readCopy(job.id, there.served.document).job;
       if (theirs !== undefined && sameState(theirs, job)) return { done: true, words: 'The server has it.' };
       return { done: false, words: 'The server has another job of this id, and keeps it.' };
     }
@@ -75,9 +76,9 @@ export async function removeFromDevice(
     const kept = await store.kept(id);
     if (kept === undefined) return { done: true, words: 'It is not on this device.' };
     const mine = readCopy(id, kept.job).job;
-    const served = await server.get(id);
-    if (served === undefined) return stays('The server does not have it.');
-    const theirs = readCopy(id, served.document).job;
+    const there = await servedOf(server, id);
+    if (there === undefined) return stays('The server does not have it.');
+    const theirs = readCopy(id, there.served.document).job;
     if (mine === undefined || theirs === undefined || !sameState(mine, theirs))
       return stays('The server holds another state of it. Open it, let the two come together, then remove it.');
     await store.remove(id);
