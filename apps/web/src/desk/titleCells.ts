@@ -1,3 +1,4 @@
+import { designSignature, type Job, signedWords } from '@eaveline/job';
 import type { Plan, SheetNo } from '@eaveline/plan';
 import { sheetName } from '../frame/sheetNames.ts';
 import type { TitleCell } from '../frame/TitleBlock.tsx';
@@ -21,7 +22,6 @@ function hour(date: Date): string {
 export function titleCells(no: SheetNo, shows: string, open: OpenJob): TitleCell[] {
   const { job, plan, stale, workedOutAt } = open;
   const { present, wanted } = plan?.site.survey ?? {};
-  const signed = Object.keys(job.records.signatures).length > 0;
   return [
     { what: 'job', says: job.name, strong: true },
     { what: 'sheet', says: `${no} ${sheetName(no)}`, strong: true },
@@ -32,6 +32,12 @@ export function titleCells(no: SheetNo, shows: string, open: OpenJob): TitleCell
       what: 'worked out',
       says: workedOutAt === undefined ? 'not yet' : stale ? `${hour(workedOutAt)}, before` : hour(workedOutAt),
     },
-    { what: 'checked', says: signed ? 'signed' : 'not yet', spare: true },
+    { what: 'checked', says: checkedWords(job), spare: true },
   ];
+}
+
+/** `Nia, 12 May 2026`, `Nia, for an earlier design`, `not signed`. */
+function checkedWords(job: Job): string {
+  const { who, when } = signedWords(designSignature(job));
+  return when === '' ? who : `${who}, ${when}`;
 }

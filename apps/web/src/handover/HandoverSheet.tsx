@@ -11,6 +11,7 @@ import { OpenFindings } from './OpenFindings.tsx';
 import { openEnds } from './openEnds.ts';
 import { openLines } from './openLines.ts';
 import { SaveJobFile } from './SaveJobFile.tsx';
+import { SignDesign } from './SignDesign.tsx';
 
 const PACK = [
   ['Cover', 'job, summary, what is open'],
@@ -46,6 +47,9 @@ export function HandoverSheet({ plan, job }: SheetProps) {
           ))}
         </ul>
         <OpenFindings findings={plan.checks.findings} jobId={job.id} />
+      </Part>
+      <Part title="Sign the design" ruled>
+        <SignDesign tally={plan.checks.tally} />
       </Part>
       <Part title="The pack" ruled>
         <p className={styles.files}>

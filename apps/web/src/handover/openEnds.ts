@@ -1,4 +1,4 @@
-import type { Job } from '@eaveline/job';
+import { designSignature, type Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import { failsReading } from '../tests/standing.ts';
 
@@ -15,6 +15,7 @@ export interface OpenEnds {
   readonly testsPast: number;
   /** Units without a serial on record. */
   readonly unitsUnscanned: number;
+  /** True where a licensed person has signed the design as it stands. */
   readonly signed: boolean;
 }
 
@@ -31,6 +32,6 @@ export function openEnds(plan: Plan, job: Job): OpenEnds {
     testsUnread: tests.rows.filter(({ reading }) => reading === undefined).length,
     testsPast: tests.rows.filter(failsReading).length,
     unitsUnscanned: Object.keys(job.choices.units).filter((id) => !scanned.has(id)).length,
-    signed: Object.keys(job.records.signatures).length > 0,
+    signed: designSignature(job)?.of === 'this design',
   };
 }

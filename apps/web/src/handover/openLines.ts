@@ -56,7 +56,7 @@ export function openLines(ends: OpenEnds): OpenLine[] {
       `${many(unconfirmed.length, 'limit', 'is', 'are')} from memory, confirmed by nobody.`,
       'Every limit relied on is confirmed or was read.',
     ),
-    line(signed ? 0 : 1, 'ask', 'Nobody has signed.', 'Signed.'),
+    line(signed ? 0 : 1, 'ask', 'Nobody has signed the design as it stands.', 'The design is signed as it stands.'),
   ];
 }
 

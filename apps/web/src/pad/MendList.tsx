@@ -1,4 +1,6 @@
+import { designSignature } from '@eaveline/job';
 import type { Change, Finding, Mend } from '@eaveline/plan';
+import { useJob } from '../job/JobContext.tsx';
 import { Act } from '../parts/Act.tsx';
 import { countWord, sentence } from '../words/count.ts';
 import { withUnit } from '../words/figure.ts';
@@ -12,7 +14,9 @@ export interface MendListProps {
 
 /** The ways out of a finding: a choice to change at a press, or an act for somebody on site. */
 export function MendList({ finding: { mends, unit }, onMend }: MendListProps) {
+  const { job } = useJob();
   if (mends.length === 0) return null;
+  const signature = designSignature(job);
   const title = mends.length === 1 ? 'A way to mend it' : `${sentence(countWord(mends.length))} ways to mend it`;
   const first = mends.find(({ changes }) => changes !== undefined);
   return (
@@ -23,6 +27,11 @@ export function MendList({ finding: { mends, unit }, onMend }: MendListProps) {
           <MendLine key={mend.words} mend={mend} unit={unit ?? ''} main={mend === first} onMend={onMend} />
         ))}
       </ul>
+      {first !== undefined && signature?.of === 'this design' && (
+        <p className="quiet small">
+          {signature.name} signed this design on {signature.on}. A mend asks for a new signature.
+        </p>
+      )}
     </section>
   );
 }
