@@ -6,6 +6,7 @@ import { Lost } from './desk/Lost.tsx';
 import { FileDrop } from './file/FileDrop.tsx';
 import { sheetNoOf } from './frame/sheetNames.ts';
 import { HistoryPage } from './history/HistoryPage.tsx';
+import { SurveyPage } from './survey/SurveyPage.tsx';
 
 const root = createRootRoute({
   component: function Page() {
@@ -56,6 +57,22 @@ const sheets = createRoute({
 
 const history = createRoute({ getParentRoute: () => job, path: 'history', component: HistoryPage });
 
+const survey = createRoute({
+  getParentRoute: () => job,
+  path: 'survey',
+  component: function Survey() {
+    return <SurveyPage address={undefined} />;
+  },
+});
+
+const surveyStep = createRoute({
+  getParentRoute: () => job,
+  path: 'survey/$step',
+  component: function SurveyStep() {
+    return <SurveyPage address={surveyStep.useParams().step} />;
+  },
+});
+
 const sheet = createRoute({
   getParentRoute: () => job,
   path: '$sheet',
@@ -68,7 +85,7 @@ const sheet = createRoute({
 });
 
 export const router = createRouter({
-  routeTree: root.addChildren([book, job.addChildren([sheets, history, sheet])]),
+  routeTree: root.addChildren([book, job.addChildren([sheets, history, survey, surveyStep, sheet])]),
   scrollRestoration: true,
 });
 

@@ -2,10 +2,12 @@ import styles from './Caution.module.css';
 
 export interface CautionProps {
   readonly words: string;
+  /** What more to do, below it. */
+  readonly more?: string;
 }
 
 /** A caution in its frame: hazard and what to do. It stands above the work it is for. */
-export function Caution({ words }: CautionProps) {
+export function Caution({ words, more }: CautionProps) {
   return (
     <p className={styles.caution}>
       <svg width="24" height="22" viewBox="0 0 20 18" aria-hidden="true">
@@ -15,6 +17,7 @@ export function Caution({ words }: CautionProps) {
       <span>
         <span className="out-of-sight">Caution: </span>
         <b>{words}</b>
+        {more !== undefined && <> {more}</>}
       </span>
     </p>
   );

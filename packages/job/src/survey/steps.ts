@@ -120,7 +120,7 @@ export function surveySteps(job: Job): SurveyStep[] {
     }),
     house('live', 'Measured live', liveQuestions, job),
     ...listed('walls', 'Battery walls', walls, job),
-    ...listed('existing', 'Sources and loads there', existing, job),
+    ...listed('existing', 'Already there', existing, job),
     ...listed('roof', 'Roof', planes, job),
     ...Object.entries(facts.roof.planes).map(([id, plane]) => attic(id, plane, job)),
     ...listed('things', 'On the roof', obstructions, job),

@@ -38,7 +38,8 @@ export interface SurveyFormInputs {
   readonly job: Job;
   /** Instant of drawing, ISO 8601: the form has no clock of its own. */
   readonly drawnAt: string;
-  readonly version: string;
+  /** Of the program that draws, where it knows it. */
+  readonly version?: string;
 }
 
 /** Things of a list that stand side by side in one table. */
@@ -86,7 +87,7 @@ export function surveySheets({ job, drawnAt, version }: SurveyFormInputs): Sheet
       pack: 'survey form',
       issue: when.replace(/,.*/, ''),
     },
-    notice: `Eaveline ${version}. Readings are taken by whoever may take them; local codes and the licensed person decide.`,
+    notice: `Eaveline${version === undefined ? '' : ` ${version}`}. Readings are taken by whoever may take them; local codes and the licensed person decide.`,
     body,
   }));
 }

@@ -1,0 +1,50 @@
+import type { SurveyHole, SurveyStanding } from '@eaveline/plan';
+import type { Head } from '../frame/head.ts';
+import { counted, listed, sentence } from '../words/count.ts';
+import { figure } from '../words/figure.ts';
+import { ruleWords } from '../words/ruleWords.ts';
+
+/** `Fault loop and bus need it.`; where no rule does, what it is wanted for. */
+export function neededBy({ rules, because }: Pick<SurveyHole, 'rules' | 'because'>): string {
+  if (rules.length === 0) return `Wanted, because ${because}.`;
+  const [first = '', ...others] = rules.map(ruleWords);
+  const names = listed([first, ...others.map((name) => name.charAt(0).toLowerCase() + name.slice(1))]);
+  return `${names} ${rules.length === 1 ? 'needs' : 'need'} it.`;
+}
+
+/** `16 800 and 16 420: more than 1 in 100 apart. Which is right?`, in whole millimetres. */
+export function apartWords({ firstM, secondM }: NonNullable<SurveyHole['measures']>): string {
+  const mm = (metres: number) => figure(Math.round(metres * 1000), 0);
+  return `${mm(firstM)} and ${mm(secondM)}: more than 1 in 100 apart. Which is right?`;
+}
+
+/** Holes of one step. */
+export const openAt = ({ holes }: Pick<SurveyStanding, 'holes'>, step: string) =>
+  holes.filter((hole) => hole.step === step);
+
+/** The sentence over the whole survey. */
+export function headOfSurvey(name: string, holes: number, closed: { by: string; at: string } | undefined): Head {
+  if (closed !== undefined)
+    return {
+      sentence: `The survey of ${name} is closed.`,
+      quiet: holes === 0 ? `${closed.by}, ${closed.at}.` : `${closed.by}, ${closed.at}. ${openWords(holes)} since.`,
+    };
+  if (holes === 0) return { sentence: `Nothing is open at ${name}. The survey can close.` };
+  return {
+    sentence: `${sentence(counted(holes, 'thing is', 'things are'))} open at ${name}.`,
+    quiet: 'In walking order, photograph first. It can be left and taken up at any place.',
+  };
+}
+
+/** `7 open`, `whole`. */
+export function openWords(holes: number): string {
+  return holes === 0 ? 'whole' : `${holes} open`;
+}
+
+/** Why the survey does not close: how much, and the first of it with the rule that needs it. */
+export function refusalToClose(holes: readonly SurveyHole[]): string {
+  const [first] = holes;
+  if (first === undefined) throw new Error('A survey without a hole is not refused');
+  const count = sentence(counted(holes.length, 'thing is', 'things are'));
+  return `Not closed. ${count} open. The first: ${first.what}. ${neededBy(first)}`;
+}
