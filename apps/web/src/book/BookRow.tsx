@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { pullOut } from '../file/saveText.ts';
+import { pullOut } from '../file/pullOut.ts';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
 import { keepTogether } from '../words/keepTogether.ts';
 import styles from './BookRow.module.css';

@@ -1,4 +1,4 @@
-import { saveText } from '../file/saveText.ts';
+import { saveText } from '../job/saveText.ts';
 import { Act } from '../parts/Act.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { Part } from '../parts/Part.tsx';

@@ -81,7 +81,7 @@ test('a file is new, the same, or another state, and it is said what its taking 
   expect(standing).toMatchObject({
     kind: 'other state',
     words:
-      'Kestrel Rise is here already. They differ in records. The file has no records, the job here one record. One of those here is not in the file.',
+      'Kestrel Rise is here already. They differ in records. The file has no records, the job here one record. One of those here is not in the file, and stays either way.',
   });
   expect(fileStanding(kestrelRise, undefined, () => true).kind).toBe('closed');
 });

@@ -1,59 +1,121 @@
 import type { Job } from '@eaveline/job';
 import type { Change } from '@eaveline/plan';
+import { editsBetween } from '@eaveline/sync/edits';
 import { changeJob, refusalWords } from '../job/changeJob.ts';
-import { readCopy, sameState } from './copies.ts';
+import type { Documents } from '../job/documents.ts';
+import { makeJobKeeper } from '../job/jobKeeper.ts';
+import type { OnDevice, OnServer } from '../job/keeping.ts';
+import type { PageChannel } from '../job/pageChannel.ts';
+import { parsed } from '../job/parsed.ts';
+import { makeServerMeeting } from '../job/serverMeeting.ts';
 import { type KeepParts, type Outcome, wordsOf } from './keepJob.ts';
-import { servedOf } from './servedOf.ts';
+
+/** What changing a job takes that is not open: its history, and whoever has it open on another page. */
+export interface ChangeParts extends KeepParts {
+  readonly documents: () => Promise<Documents>;
+  readonly channel: (id: string) => PageChannel;
+  readonly later: (call: () => void, ms: number) => () => void;
+  readonly here: () => { readonly who: string; readonly device: string };
+}
 
 /**
- * Changes a job that is not open: archives it, takes it back.
+ * Changes a job that is not open, as a step of its history: archives it, takes it back.
  *
- * The one place where the Book changes a job that may have a history. It writes the state that is kept and then, as
- * well as it goes, the server's; a job opened on a desk goes by its session.
- *
- * @param said  what is now true where it is done, `Kestrel Rise is archived.`
+ * @param said  what is now true where it is done, `Kestrel Rise is archived.`; the name of the step too.
  */
-export async function changeKeptJob(
+export function changeKeptJob(
   job: Job,
   changes: readonly Change[],
   said: string,
-  parts: KeepParts,
+  parts: ChangeParts,
 ): Promise<Outcome> {
-  const changed = changeJob(job, changes);
-  if ('refusal' in changed) return { done: false, words: refusalWords(changed.refusal) };
-  return putState(job, changed.job, said, parts);
+  return step(job, said, parts, (now) => {
+    const changed = changeJob(now, changes);
+    return 'refusal' in changed ? refusalWords(changed.refusal) : changed.job;
+  });
 }
 
-/** Puts the state a file brings in the place of the one that is kept. */
-export async function takeNewerState(here: Job, file: Job, said: string, parts: KeepParts): Promise<Outcome> {
-  return putState(here, file, said, parts);
+/**
+ * Puts the state a file brings in the place of the one that is kept, as a step of its history.
+ *
+ * Records of both stay: what was seen on site is not undone by a file that does not know of it.
+ */
+export function takeNewerState(here: Job, file: Job, said: string, parts: ChangeParts): Promise<Outcome> {
+  return step(here, said, parts, (now) => {
+    const read = parsed({ ...file, records: together(now.records, file.records) });
+    if (read.job !== undefined) return read.job;
+    const [stop] = read.stops;
+    return stop === undefined ? 'The records of both do not go together.' : refusalWords(stop);
+  });
 }
 
-async function putState(before: Job, after: Job, said: string, parts: KeepParts): Promise<Outcome> {
-  const { store, server, now } = parts;
-  const { id } = after;
+function together(here: Job['records'], file: Job['records']): Job['records'] {
+  return {
+    ...here,
+    ...file,
+    serials: { ...here.serials, ...file.serials },
+    readings: { ...here.readings, ...file.readings },
+    torques: { ...here.torques, ...file.torques },
+    photos: { ...here.photos, ...file.photos },
+    signatures: { ...here.signatures, ...file.signatures },
+  };
+}
+
+/** @param after  the job as it is to be, made of how it stands; words where that cannot be. */
+async function step(
+  job: Job,
+  said: string,
+  { store, server, documents, channel, now, later, here }: ChangeParts,
+  after: (job: Job) => Job | string,
+): Promise<Outcome> {
+  const { id } = job;
+  let onDevice: OnDevice = { kind: 'keeping' };
+  let onServer: OnServer | undefined;
+  const notices = new Set<string>();
+  const pages = channel(id);
+  const keeper = makeJobKeeper(id, {
+    ...{ store, documents, channel: pages, now, later },
+    onDevice: (state) => {
+      onDevice = state;
+    },
+    onNews: () => {},
+    onNotice: (words) => notices.add(words),
+  });
+  const meeting = makeServerMeeting(id, {
+    ...{ keeper, server, documents, now, later },
+    onServer: (state) => {
+      onServer = state;
+    },
+    onTaken: () => {},
+    onApart: (words) => notices.add(`${words} Open it to pick one.`),
+  });
   try {
-    const kept = await store.kept(id);
-    await store.add({ ...kept, id, job: after, keptAt: now().toISOString() }, []);
+    if ((await keeper.read()) === undefined) keeper.takeOn(job, undefined);
+    const document = await keeper.ready();
+    // both agree on how it stands first: then the server has only this one step to take
+    await meeting.meet();
+    const stands = parsed(document.job()).job;
+    if (stands === undefined)
+      return { done: false, words: 'Its history does not read together. Open it to mend that.' };
+    const next = after(stands);
+    if (typeof next === 'string') return { done: false, words: next };
+    const atMs = now().getTime();
+    const reason = { ...here(), what: said, step: `book ${atMs.toString(36)} ${id}`, kind: 'edit' } as const;
+    keeper.commit(next, editsBetween(stands, next), reason);
+    await keeper.settled();
+    const kept = onDevice as OnDevice; // it was told while this waited
+    if (kept.kind !== 'kept')
+      return { done: false, words: `It could not be kept${kept.kind === 'refused' ? `: ${kept.words}` : '.'}` };
+    await meeting.sendNow();
+    await keeper.settled();
+    const sent = onServer as OnServer | undefined;
+    const waits =
+      sent?.kind === 'waiting' ? `It is on this device. ${sent.words} It goes there when it is opened.` : '';
+    return { done: true, words: [said, waits, ...notices].filter((words) => words !== '').join(' ') };
   } catch (error) {
     return { done: false, words: `Nothing was changed: ${wordsOf(error)}` };
-  }
-  try {
-    const there = await servedOf(server, id);
-    const theirs = there && readCopy(id, there.served.document).job;
-    if (there === undefined) return { done: true, words: `${said} It is on this device only.` };
-    if (theirs === undefined || !sameState(theirs, before))
-      return {
-        done: true,
-        words: `${said} On this device; the server holds another state. Open it to bring them together.`,
-      };
-    const saved = await server.put(id, after, there.served.revision);
-    if (saved.kind === 'saved') return { done: true, words: said };
-    const why = saved.kind === 'refused' ? saved.words : 'somebody else saved it meanwhile.';
-    return { done: true, words: `${said} On this device; the server did not take it: ${why}` };
-  } catch (error) {
-    return { done: true, words: `${said} On this device; ${lower(wordsOf(error))} It goes there when it is opened.` };
+  } finally {
+    meeting.close();
+    keeper.close();
   }
 }
-
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);

@@ -33,7 +33,9 @@ function apartWords(file: Job, here: Job): string {
   const fewer = mine.ids.filter((id) => !there.ids.includes(id)).length;
   const counts = `The file has ${counted(there.ids.length, 'record')}, the job here ${counted(mine.ids.length, 'record')}.`;
   const lost =
-    fewer === 0 ? '' : ` ${sentence(countWord(fewer))} of those here ${fewer === 1 ? 'is' : 'are'} not in the file.`;
+    fewer === 0
+      ? ''
+      : ` ${sentence(countWord(fewer))} of those here ${fewer === 1 ? 'is' : 'are'} not in the file, and ${fewer === 1 ? 'stays' : 'stay'} either way.`;
   return `They differ in ${parts.join(', ')}. ${counts}${lost}`;
 }
 

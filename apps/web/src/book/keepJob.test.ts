@@ -1,7 +1,6 @@
 import { type Job, kestrelRise, larkspurLane } from '@eaveline/job';
 import { memoryStore, StoreFull } from '@eaveline/sync/store';
 import { expect, test } from 'vitest';
-import { changeKeptJob, takeNewerState } from './changeKept.ts';
 import { keepNewJob, keepOnDevice, removeFromDevice, sendToServer } from './keepJob.ts';
 import { testServer } from './testing.ts';
 
@@ -10,8 +9,6 @@ const parts = (...served: Job[]) => ({
   server: testServer(...served),
   now: () => new Date('2026-05-15T06:00:00Z'),
 });
-const archived = { at: '2026-05-15T06:00:00Z', by: 'Nia' };
-const archive = [{ path: ['archived'], value: archived }];
 
 test('a new job is on the device before the server is asked; with the server away it is kept all the same', async () => {
   const away = parts();
@@ -71,35 +68,4 @@ test('a job only here can be sent; sent twice it is the same job', async () => {
   const here = parts();
   expect((await sendToServer(larkspurLane, here)).words).toBe('The server has it too.');
   expect((await sendToServer(larkspurLane, here)).words).toBe('The server has it.');
-});
-
-test('archived on the device and the server, and taken back', async () => {
-  const both = parts(kestrelRise);
-  expect(await changeKeptJob(kestrelRise, archive, 'Archived.', both)).toEqual({ done: true, words: 'Archived.' });
-  const there = both.server.jobs.get('kestrel-rise')?.document as typeof kestrelRise;
-  expect(there.archived).toEqual(archived);
-  const back = [{ path: ['archived'], value: undefined }];
-  await changeKeptJob(there, back, 'Back.', both);
-  expect((await both.store.kept('kestrel-rise'))?.job).toEqual(kestrelRise);
-  expect(both.server.jobs.get('kestrel-rise')?.document).toEqual(kestrelRise);
-});
-
-test('what somebody else saved meanwhile is not written over', async () => {
-  const theirs = { ...kestrelRise, about: 'theirs' };
-  const both = parts(theirs);
-  const { words } = await changeKeptJob(kestrelRise, archive, 'Archived.', both);
-  expect(words).toContain('the server holds another state');
-  expect(both.server.jobs.get('kestrel-rise')?.document).toEqual(theirs);
-});
-
-test('what is known of server and history stays beside a job that is changed', async () => {
-  const both = parts();
-  const mark = { revision: '"4"', heads: ['a'], at: '2026-05-01T00:00:00Z' };
-  await both.store.add({ id: 'kestrel-rise', job: kestrelRise, heads: ['b'], keptAt: '2026-05-01', server: mark }, []);
-  await takeNewerState(kestrelRise, { ...kestrelRise, about: 'from the file' }, 'Taken.', both);
-  expect(await both.store.kept('kestrel-rise')).toMatchObject({
-    heads: ['b'],
-    server: mark,
-    job: { about: 'from the file' },
-  });
 });

@@ -1,6 +1,6 @@
 import type { Job } from '@eaveline/job';
+import { saveJobFile } from '../job/saveJobFile.ts';
 import { Act, type ActProps } from '../parts/Act.tsx';
-import { saveJobFile } from './saveText.ts';
 
 export interface SaveJobFileProps {
   readonly job: Job;
