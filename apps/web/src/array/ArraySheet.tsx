@@ -1,3 +1,4 @@
+import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Part } from '../parts/Part.tsx';
 import { RoofDrawing } from '../roof/RoofDrawing.tsx';
@@ -20,6 +21,7 @@ export function ArraySheet({ plan, job, selected, onSelect }: SheetProps) {
       <Part title="Rows" count={Object.keys(job.choices.rows).length}>
         <RowGrid plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Part>
+      <FindingsHere findings={plan.checks.findings} sheet="03" selected={selected} onSelect={onSelect} />
     </>
   );
 }

@@ -1,5 +1,7 @@
 import type { ArrayRow, PlacedModule, Plan, Rail } from '@eaveline/plan';
+import { type OpenState, openState, worseOf } from '../checks/openState.ts';
 import { Chain } from '../drawing/Chain.tsx';
+import { DrawnMark } from '../drawing/DrawnMark.tsx';
 import type { Px } from '../drawing/point.ts';
 import { pxPerM, scaleFor } from '../drawing/scale.ts';
 import { useWidth } from '../drawing/useWidth.ts';
@@ -30,6 +32,11 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
   const foot = y(bottom);
   const rafters = (plane?.raftersU ?? []).filter((u) => u > from && u < to);
   const lower = rails[0];
+  const stateOf = (rail: Rail) =>
+    worseOf(
+      openState(plan.checks.findings, { kind: 'rail', id: rail.id, parts: true }),
+      openState(plan.checks.findings, { kind: 'rail', id: 'rails' }),
+    );
   return (
     <div ref={ref}>
       <svg
@@ -37,7 +44,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
         height={foot + 42}
         viewBox={`0 0 ${Math.max(width, x(to))} ${foot + 42}`}
         role="img"
-        aria-label={rowWords(row, rails)}
+        aria-label={rowWords(row, rails, stateOf)}
       >
         {modules.map(({ id, at: [u, v], widthM, heightM, row: r, place }) => (
           <g key={id}>
@@ -72,6 +79,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
                 d={`M${x(u)} ${y(rail.v) + 3}l4.5 8h-9Z`}
               />
             ))}
+            <DrawnMark state={stateOf(rail)} x={x(rail.toU)} y={y(rail.v)} size={13} />
           </g>
         ))}
         {lower && <FootSizes rail={lower} x={x} y={foot} />}
@@ -103,6 +111,10 @@ function footWords(rails: readonly Rail[]): string {
   return 'Feet stand on rafters.';
 }
 
-function rowWords(row: ArrayRow, rails: readonly Rail[]): string {
-  return `Row ${row.name}: ${row.moduleIds.length} modules, ${rails.length} rails, ${rails.reduce((sum, { feet }) => sum + feet.length, 0)} feet`;
+function rowWords(row: ArrayRow, rails: readonly Rail[], stateOf: (rail: Rail) => OpenState | undefined): string {
+  const open = rails.flatMap((rail) => {
+    const state = stateOf(rail);
+    return state === undefined ? [] : [`${rail.name} ${state === 'ask' ? 'asks' : 'fails'}`];
+  });
+  return `Row ${row.name}: ${row.moduleIds.length} modules, ${rails.length} rails, ${rails.reduce((sum, { feet }) => sum + feet.length, 0)} feet${open.length === 0 ? '' : `, ${open.join(', ')}`}`;
 }

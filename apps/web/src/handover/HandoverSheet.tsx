@@ -1,4 +1,5 @@
 import { Link } from '@tanstack/react-router';
+import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { sheetName } from '../frame/sheetNames.ts';
 import { Mark } from '../parts/Mark.tsx';
@@ -25,7 +26,7 @@ const PACK = [
 ] as const;
 
 /** Sheet 12: what is still open before the job may be handed over, what the pack holds, who vouches for which limit. */
-export function HandoverSheet({ plan, job }: SheetProps) {
+export function HandoverSheet({ plan, job, selected, onSelect }: SheetProps) {
   const lines = openLines(openEnds(plan, job));
   const limits = limitsToConfirm(plan.checks);
   const confirmed = job.choices.confirmations;
@@ -48,6 +49,7 @@ export function HandoverSheet({ plan, job }: SheetProps) {
         </ul>
         <OpenFindings findings={plan.checks.findings} jobId={job.id} />
       </Part>
+      <FindingsHere findings={plan.checks.findings} sheet="12" selected={selected} onSelect={onSelect} />
       <Part title="Sign the design" ruled>
         <SignDesign tally={plan.checks.tally} />
       </Part>

@@ -1,4 +1,6 @@
 import type { Line, PlacedModule, RoofPlane } from '@eaveline/plan';
+import { type OpenState, openWords } from '../checks/openState.ts';
+import { DrawnMark } from '../drawing/DrawnMark.tsx';
 import { wireToken } from '../drawing/linesOfModules.ts';
 import type { PlanView } from '../drawing/planView.ts';
 import { distance, minus, type Px, pathOf, plus, unit } from '../drawing/point.ts';
@@ -13,6 +15,8 @@ export interface ModuleOnRoofProps {
   readonly view: PlanView;
   readonly lines: readonly Line[];
   readonly annualKwh: number | undefined;
+  /** How the worst finding about it stands, where one is open. */
+  readonly open?: OpenState | undefined;
   readonly selected: boolean;
   readonly onSelect: ((id: string) => void) | undefined;
   /** Id of the red hatching. */
@@ -20,7 +24,17 @@ export interface ModuleOnRoofProps {
 }
 
 /** A module from above: its name, the flag of the line it feeds with the line's letters, a breach drawn as one. */
-export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, onSelect, hatch }: ModuleOnRoofProps) {
+export function ModuleOnRoof({
+  module,
+  plane,
+  view,
+  lines,
+  annualKwh,
+  open,
+  selected,
+  onSelect,
+  hatch,
+}: ModuleOnRoofProps) {
   const corners = module.corners.map((corner) => view.inPlane(plane, corner));
   const centre = view.inPlane(plane, module.centre);
   const breach = breachWords(module, plane);
@@ -69,12 +83,18 @@ export function ModuleOnRoof({ module, plane, view, lines, annualKwh, selected, 
           {lines.length === 3 ? 'L123' : lines.join('-')}
         </text>
       )}
+      <DrawnMark
+        state={open}
+        x={centre[0] + wide / 2 - (small ? 6 : 8.5)}
+        y={centre[1] - high / 2 + (small ? 6 : 8.5)}
+        size={small ? 9 : 13}
+      />
       <path className="ring" d={pathOf(corners, true)} />
     </>
   );
   if (onSelect === undefined) return <Unread>{drawn}</Unread>;
   const kwh = annualKwh === undefined ? '' : `, ${figure(annualKwh, 0)} kWh a year`;
-  const label = `${module.name}, ${plane.name} plane row ${module.row}, on ${lines.join(' and ') || 'no line'}${kwh}, ${breach ?? 'inside its setbacks'}`;
+  const label = `${module.name}, ${plane.name} plane row ${module.row}, on ${lines.join(' and ') || 'no line'}${kwh}, ${breach ?? 'inside its setbacks'}${openWords(open)}`;
   return (
     <Thing id={`module:${module.id}`} label={label} selected={selected} onSelect={onSelect}>
       {drawn}

@@ -1,6 +1,8 @@
 import type { RoofEdge, RoofPlane } from '@eaveline/plan';
+import { type OpenState, openWords } from '../checks/openState.ts';
+import { DrawnMark } from '../drawing/DrawnMark.tsx';
 import type { PlanView } from '../drawing/planView.ts';
-import { pathOf } from '../drawing/point.ts';
+import { type Px, pathOf } from '../drawing/point.ts';
 import { Thing } from '../drawing/Thing.tsx';
 import { figure } from '../words/figure.ts';
 import type { NameSpot } from './nameSpot.ts';
@@ -11,6 +13,8 @@ export interface PlaneOnRoofProps {
   /** Name and pitch, and where there is room for them; nowhere, where there is none. */
   readonly name: string;
   readonly spot: NameSpot | undefined;
+  /** How the worst finding about it stands, where one is open. */
+  readonly open?: OpenState | undefined;
   readonly selected: boolean;
   /** Undefined where modules are what is selected. */
   readonly onSelect: ((id: string) => void) | undefined;
@@ -27,7 +31,7 @@ const PEN: Readonly<Record<RoofEdge['kind'], string>> = {
 };
 
 /** One plane from above: its edges in their pens, what is kept free along them dashed, its name where there is room. */
-export function PlaneOnRoof({ plane, view, name, spot, selected, onSelect }: PlaneOnRoofProps) {
+export function PlaneOnRoof({ plane, view, name, spot, open, selected, onSelect }: PlaneOnRoofProps) {
   const outline = plane.outline.map((at) => view.inPlane(plane, at));
   const usable = plane.usable.map((at) => view.inPlane(plane, at));
   const drawn = (
@@ -54,14 +58,22 @@ export function PlaneOnRoof({ plane, view, name, spot, selected, onSelect }: Pla
           {name}
         </text>
       )}
+      <DrawnMark state={open} {...markSpot(spot, outline)} size={15} word="right" />
       <path className="ring" d={pathOf(outline, true)} />
     </>
   );
   if (onSelect === undefined) return drawn;
-  const label = `${name}, ${figure(plane.usableAreaM2, 0)} m² free, ${plane.raftersU === undefined ? 'rafters not measured' : 'rafters known'}`;
+  const label = `${name}, ${figure(plane.usableAreaM2, 0)} m² free, ${plane.raftersU === undefined ? 'rafters not measured' : 'rafters known'}${openWords(open)}`;
   return (
     <Thing id={`plane:${plane.id}`} label={label} selected={selected} onSelect={onSelect}>
       {drawn}
     </Thing>
   );
+}
+
+/** Above the plane's name; in the middle of the plane where the name has no room. */
+function markSpot(spot: NameSpot | undefined, outline: readonly Px[]): { readonly x: number; readonly y: number } {
+  if (spot !== undefined) return { x: spot.at[0] - 20, y: spot.at[1] + (spot.upright ? 0 : -20) };
+  const middle = (values: readonly number[]) => (Math.min(...values) + Math.max(...values)) / 2;
+  return { x: middle(outline.map(([x]) => x)) - 20, y: middle(outline.map(([, y]) => y)) };
 }

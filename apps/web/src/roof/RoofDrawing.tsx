@@ -1,6 +1,7 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
 import { useId } from 'react';
+import { openState } from '../checks/openState.ts';
 import { Drawing } from '../drawing/Drawing.tsx';
 import type { Box } from '../drawing/freeSpot.ts';
 import { Hatch } from '../drawing/Hatch.tsx';
@@ -32,6 +33,8 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
   const { ref, width } = useWidth<HTMLDivElement>();
   const hatch = useId();
   const { planes } = plan.roof;
+  const sheet = what === 'planes' ? '02' : '03';
+  const findings = plan.checks.findings.filter((finding) => finding.sheet === sheet);
   const bounds = boundsOf(planes);
   const phone = width < 500;
   const house = { wideM: bounds.maxE - bounds.minE, highM: bounds.maxN - bounds.minN };
@@ -98,6 +101,7 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
               view={view}
               name={name}
               spot={spot}
+              open={openState(findings, { kind: 'plane', id: plane.id })}
               selected={selected === `plane:${plane.id}`}
               onSelect={what === 'planes' ? onSelect : undefined}
             />
@@ -114,6 +118,7 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
               view={view}
               lines={lines.get(module.id) ?? []}
               annualKwh={plan.energy.modules.find(({ moduleId }) => moduleId === module.id)?.annualKwh}
+              open={openState(findings, { kind: 'module', id: module.id, parts: true })}
               selected={selected === `module:${module.id}`}
               onSelect={what === 'modules' ? onSelect : undefined}
               hatch={hatch}

@@ -1,3 +1,4 @@
+import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Part } from '../parts/Part.tsx';
 import { ObstructionGrid } from './ObstructionGrid.tsx';
@@ -16,6 +17,7 @@ export function RoofSheet(props: SheetProps) {
       <Part title="On the roof" count={Object.keys(obstructions).length}>
         <ObstructionGrid {...props} />
       </Part>
+      <FindingsHere {...props} findings={props.plan.checks.findings} sheet="02" />
     </>
   );
 }

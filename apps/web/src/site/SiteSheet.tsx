@@ -1,9 +1,11 @@
 import { useState } from 'react';
+import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { stepsOf } from '../job/path.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
+import { SurveyEntry } from '../survey/SurveyEntry.tsx';
 import { withUnit } from '../words/figure.ts';
 import { ExistingGrid } from './ExistingGrid.tsx';
 import { MissingFacts } from './MissingFacts.tsx';
@@ -22,6 +24,7 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
   const [every, setEvery] = useState(false);
   return (
     <>
+      <SurveyEntry job={job} />
       <div className={styles.two}>
         <Part title="The place">
           <dl className={styles.given}>
@@ -112,6 +115,7 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
       <Part title="Weather" ruled>
         <WeatherDrop climate={site.climate} />
       </Part>
+      <FindingsHere findings={plan.checks.findings} sheet="01" selected={selected} onSelect={onSelect} />
       {site.missing.length > 0 && (
         <Part title="To be found out" count={site.missing.length} ruled>
           <MissingFacts missing={every ? site.missing : site.missing.slice(0, 8)} />

@@ -1,10 +1,11 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
+import { openState, openWords, worseOf } from '../checks/openState.ts';
+import { DrawnMark } from '../drawing/DrawnMark.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { Tube } from '../drawing/Tube.tsx';
 import { figure } from '../words/figure.ts';
 import { dropGroups } from './dropGroups.ts';
-import { riseFinding } from './headOfTrunks.ts';
 import { sizeOf } from './sizeOf.ts';
 import type { Stretches, Unrolled } from './unroll.ts';
 
@@ -38,10 +39,15 @@ export function OneTrunk({
   const from = Math.min(...xs) - 8;
   const to = Math.max(...xs) + 8;
   const circuit = plan.board.circuits.find(({ of, kind }) => kind === 'trunk' && of === trunk.id);
-  const finding = riseFinding(plan.checks.findings, trunk.id);
+  const here = plan.checks.findings.filter(({ sheet }) => sheet === '04');
+  const dropState = (number: number) => openState(here, { kind: 'unit', id: `${trunk.id}-${number}` });
+  const open = worseOf(
+    openState(here, { kind: 'trunk', id: trunk.id }),
+    ...trunk.drops.map(({ number }) => dropState(number)),
+  );
   const end = x.get(trunk.farDrop);
   const letters = trunk.lines.join(' ');
-  const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${finding === undefined ? '' : `, ${finding.state}`}`;
+  const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${openWords(open)}`;
   const cutX = trunkFrom - 34;
   const near = xs.slice(1).map((each, i) => each - (xs[i] as number));
   const half = Math.min(14, Math.max(Math.min(...near, 30) / 2 - 1, 4));
@@ -110,6 +116,7 @@ export function OneTrunk({
             <text className="close" x={at} y={wire - 23.5} textAnchor="middle">
               {module === undefined ? '' : half < 6.5 ? '' : half < 10 ? module.place : `${module.row}·${module.place}`}
             </text>
+            <DrawnMark state={dropState(number)} x={at + half} y={wire - 41} size={11} />
             {trunk.lines.length > 1 && line !== undefined && half > 9 && (
               <text className="zone close halo" x={at + 3} y={wire - 6}>
                 {line}
@@ -136,6 +143,7 @@ export function OneTrunk({
       <text className="bold" x={width - 4} y={wire + 4} textAnchor="end">
         {letters}
       </text>
+      <DrawnMark state={open} x={width - 11} y={wire + 18} word="left" />
       {end !== undefined && <title>{label}</title>}
       <rect className="ring" x="1" y={y + 1} width={width - 2} height={height - 4} />
     </Thing>

@@ -1,3 +1,4 @@
+import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Sideways } from '../drawing/Sideways.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
@@ -72,6 +73,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
           <JumperGrid key={at.id} plan={plan} job={job} trunk={at} selected={selected} onSelect={onSelect} />
         </Part>
       )}
+      <FindingsHere findings={plan.checks.findings} sheet="04" selected={selected} onSelect={onSelect} />
     </>
   );
 }
