@@ -2,6 +2,7 @@ import { type Finding, type SheetNo, type Tally, tally as tallyOf } from '@eavel
 import { Link } from '@tanstack/react-router';
 import { useDesk } from '../desk/DeskContext.tsx';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
+import { SurveyEntry } from '../survey/SurveyEntry.tsx';
 import { House } from './House.tsx';
 import { jobLines } from './jobLines.ts';
 import { KeepingFoot, type KeepingFootProps } from './KeepingFoot.tsx';
@@ -32,6 +33,7 @@ export function Register({ current, open, onKeys, ...steps }: RegisterProps) {
         <span>{first}</span>
         <span>{second}</span>
       </div>
+      {open && job.state === 'survey' && <SurveyEntry job={job} />}
       <ol className={styles.rows}>
         {SHEETS.map(({ no, name }) => (
           <li key={no}>

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { hourAt, seenWords } from './seenWords.ts';
-import { apartWords, headOfSurvey, neededBy, refusalToClose } from './surveyWords.ts';
+import { apartWords, entryWords, headOfSurvey, neededBy, refusalToClose } from './surveyWords.ts';
 
 const hole = {
   kind: 'fact',
@@ -47,4 +47,11 @@ test('the hour is the house’s own, with the day where it is not today', () => 
   expect(seenWords({ by: 'Nia', at: '2026-05-15T04:32:00Z', with: 'tape 2' }, 'Australia/Melbourne', now)).toBe(
     '14:32, tape 2, Nia',
   );
+});
+
+test('the way in counts what is open; closed, it says by whom and what changed since', () => {
+  expect(entryWords(7, undefined, 0)).toBe('Go on with the survey: 7 open');
+  expect(entryWords(0, undefined, 0)).toBe('Survey: nothing open');
+  expect(entryWords(0, 'Nia', 0)).toBe('Survey, closed by Nia');
+  expect(entryWords(1, 'Nia', 2)).toBe('Survey, closed by Nia: 2 changed since, 1 open');
 });

@@ -48,3 +48,10 @@ export function refusalToClose(holes: readonly SurveyHole[]): string {
   const count = sentence(counted(holes.length, 'thing is', 'things are'));
   return `Not closed. ${count} open. The first: ${first.what}. ${neededBy(first)}`;
 }
+
+/** What the way into the survey says: `Go on with the survey: 7 open`. */
+export function entryWords(holes: number, closedBy: string | undefined, changed: number): string {
+  if (closedBy === undefined) return holes === 0 ? 'Survey: nothing open' : `Go on with the survey: ${holes} open`;
+  const since = [...(changed === 0 ? [] : [`${changed} changed since`]), ...(holes === 0 ? [] : [`${holes} open`])];
+  return `Survey, closed by ${closedBy}${since.length === 0 ? '' : `: ${since.join(', ')}`}`;
+}
