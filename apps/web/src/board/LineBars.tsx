@@ -61,7 +61,7 @@ export function LineBars({ board, selected, onSelect }: LineBarsProps) {
               strokeWidth="1.5"
             />
             <text className="bold" x={x(lineA[line]) + 8} y={i * ROW + 21}>
-              {figure(lineA[line], 1)} A
+              {figure(lineA[line], 1)} A on {line}
             </text>
           </g>
         ))}

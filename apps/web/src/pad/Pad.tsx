@@ -52,7 +52,7 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
           <p key={line}>{line}</p>
         ))}
         {limitWorking && (
-          <section aria-label="How the limit came about">
+          <section className={styles.limit} aria-label="How the limit came about">
             <WorkingSum working={limitWorking} />
           </section>
         )}

@@ -85,8 +85,8 @@ export function ModuleOnRoof({
       )}
       <DrawnMark
         state={open}
-        x={centre[0] + wide / 2 - (small ? 6 : 8.5)}
-        y={centre[1] - high / 2 + (small ? 6 : 8.5)}
+        x={centre[0] + away(flag, centre, 0) * (wide / 2 - (small ? 6 : 8.5))}
+        y={centre[1] + away(flag, centre, 1) * (high / 2 - (small ? 6 : 8.5))}
         size={small ? 9 : 13}
       />
       <path className="ring" d={pathOf(corners, true)} />
@@ -100,6 +100,11 @@ export function ModuleOnRoof({
       {drawn}
     </Thing>
   );
+}
+
+/** To which side of the middle the flag does not lie: there the mark has room. */
+function away({ from, to }: { readonly from: Px; readonly to: Px }, centre: Px, axis: 0 | 1): 1 | -1 {
+  return (from[axis] + to[axis]) / 2 > centre[axis] + 0.5 ? -1 : 1;
 }
 
 /** The flag lies along the module's lower edge, a little inside it. */

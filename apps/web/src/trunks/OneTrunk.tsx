@@ -68,6 +68,9 @@ export function OneTrunk({
         className="pen35"
         d={`M${boardX} ${wire}h14m-4-4l8 8m0-8l-8 8M${boardX + 16} ${wire}l14-9M${boardX + 34} ${wire}h12`}
       />
+      <text className={`close ${halo}`} x={boardX + 8} y={wire - 14}>
+        {letters}
+      </text>
       <text className="close" x={boardX + 6} y={wire + 18}>
         {circuit === undefined ? '' : `${circuit.breakerA} A`}
       </text>
