@@ -19,34 +19,116 @@ export function place(
 ): Float64Array {
   const n = work.ids.length;
   const start = new Float64Array(n).fill(-1);
-  const placed: number[] = [];
+  const placed: Placed = {
+    start,
+    finish: new Float64Array(n),
+    byStart: new Int32Array(n),
+    byFinish: new Int32Array(n),
+    count: 0,
+  };
   for (let k = 0; k < n; k++) {
     const task = order[k];
     let ready = 0;
     for (const b of work.before[task]) ready = Math.max(ready, start[b] + hours[b]);
-    start[task] = earliest(work, crew, hours, start, placed, task, ready, dayH);
-    placed.push(task);
+    start[task] = earliest(work, crew, placed, task, hours[task], ready, dayH);
+    placed.finish[task] = start[task] + hours[task];
+    insert(placed.byStart, placed.count, task, start);
+    insert(placed.byFinish, placed.count, task, placed.finish);
+    placed.count++;
   }
   return start;
+}
+
+/** Tasks that have their times, in order of start and in order of finish. */
+interface Placed {
+  readonly start: Float64Array;
+  readonly finish: Float64Array;
+  readonly byStart: Int32Array;
+  readonly byFinish: Int32Array;
+  count: number;
+}
+
+/** Puts a task where its time belongs among the first `count` of a list. */
+function insert(list: Int32Array, count: number, task: number, time: Float64Array): void {
+  let low = 0;
+  let high = count;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if (time[list[mid]] <= time[task]) low = mid + 1;
+    else high = mid;
+  }
+  list.copyWithin(low + 1, low, count);
+  list[low] = task;
 }
 
 function earliest(
   work: Work,
   crew: Crew,
-  hours: ArrayLike<number>,
-  start: Float64Array,
-  placed: readonly number[],
+  placed: Placed,
   task: number,
+  durationH: number,
   ready: number,
   dayH: number | undefined,
 ): number {
+  const busy: Busy = { begun: 0, ended: 0, electricians: 0, people: 0 };
+  const ahead: Busy = { ...busy };
+  const fits = (at: Busy) =>
+    at.electricians + work.electricians[task] <= crew.electricians && at.people + work.people[task] <= crew.people;
   let at = ready;
   for (;;) {
-    const moved = dayH === undefined || work.splittable[task] ? at : inOneDay(at, hours[task], dayH);
-    const busyUntil = clash(work, crew, hours, start, placed, task, moved);
-    if (busyUntil === undefined) return moved;
-    at = Math.max(busyUntil, moved);
+    const moved = dayH === undefined || work.splittable[task] ? at : inOneDay(at, durationH, dayH);
+    const end = moved + durationH;
+    walkTo(moved, busy, placed, work);
+    if (fits(busy) && staysFree(moved, end)) return moved;
+    at = Math.max(nextFree(placed, busy.ended, end), moved);
   }
+
+  /** Usage only rises where something starts: it is looked at there, from the moment to the end of the task. */
+  function staysFree(from: number, end: number): boolean {
+    Object.assign(ahead, busy);
+    let k = busy.begun;
+    while (k > 0 && placed.start[placed.byStart[k - 1]] > from) k--;
+    for (; k < placed.count; k++) {
+      const other = placed.byStart[k];
+      const moment = placed.start[other];
+      if (moment >= end - SAME_H) return true;
+      if (placed.finish[other] <= from + SAME_H) continue;
+      walkTo(moment, ahead, placed, work);
+      if (!fits(ahead)) return false;
+    }
+    return true;
+  }
+}
+
+/** Hands at work at a moment, and how many of the placed have begun and ended by it. */
+interface Busy {
+  begun: number;
+  ended: number;
+  electricians: number;
+  people: number;
+}
+
+/** Goes on to a moment that is not earlier. */
+function walkTo(moment: number, busy: Busy, { start, finish, byStart, byFinish, count }: Placed, work: Work): void {
+  while (busy.begun < count && start[byStart[busy.begun]] <= moment + SAME_H) {
+    const task = byStart[busy.begun++];
+    busy.electricians += work.electricians[task];
+    busy.people += work.people[task];
+  }
+  while (busy.ended < count && finish[byFinish[busy.ended]] <= moment + SAME_H) {
+    const task = byFinish[busy.ended++];
+    busy.electricians -= work.electricians[task];
+    busy.people -= work.people[task];
+  }
+}
+
+/** The next time somebody comes free of what is under way before an end. */
+function nextFree({ start, finish, byFinish, count }: Placed, ended: number, end: number): number {
+  for (let k = ended; k < count; k++) {
+    const task = byFinish[k];
+    if (start[task] < end - SAME_H) return finish[task];
+  }
+  return Number.POSITIVE_INFINITY;
 }
 
 /** The time itself if the task ends the same day, else the start of the next. */
@@ -55,57 +137,6 @@ function inOneDay(at: number, durationH: number, dayH: number): number {
   const ends = at + durationH <= (day + 1) * dayH + SAME_H;
   const atDayStart = at - day * dayH <= SAME_H;
   return ends || atDayStart ? at : (day + 1) * dayH;
-}
-
-/** Undefined if the crew can do the task from `at` on; else the next time somebody comes free. */
-function clash(
-  work: Work,
-  crew: Crew,
-  hours: ArrayLike<number>,
-  start: Float64Array,
-  placed: readonly number[],
-  task: number,
-  at: number,
-): number | undefined {
-  const end = at + hours[task];
-  if (fits(work, crew, hours, start, placed, task, at)) {
-    let everywhere = true;
-    // usage only rises where something starts: look there and at the task's own start
-    for (const p of placed) {
-      const moment = start[p];
-      if (moment <= at || moment >= end - SAME_H || moment + hours[p] <= at + SAME_H) continue;
-      if (fits(work, crew, hours, start, placed, task, moment)) continue;
-      everywhere = false;
-      break;
-    }
-    if (everywhere) return undefined;
-  }
-  let free = Number.POSITIVE_INFINITY;
-  for (const p of placed) {
-    const finish = start[p] + hours[p];
-    if (start[p] < end - SAME_H && finish > at + SAME_H && finish < free) free = finish;
-  }
-  return free;
-}
-
-/** Are there hands for the task beside what is under way at a moment? */
-function fits(
-  work: Work,
-  crew: Crew,
-  hours: ArrayLike<number>,
-  start: Float64Array,
-  placed: readonly number[],
-  task: number,
-  moment: number,
-): boolean {
-  let e = work.electricians[task];
-  let people = work.people[task];
-  for (const p of placed) {
-    if (start[p] > moment + SAME_H || start[p] + hours[p] <= moment + SAME_H) continue;
-    e += work.electricians[p];
-    people += work.people[p];
-  }
-  return e <= crew.electricians && people <= crew.people;
 }
 
 /** Time from the start of each task to the end of all that hangs on it, its own hours included. */
