@@ -4,6 +4,8 @@ import { createRoot } from 'react-dom/client';
 import './look/tokens.css';
 import './look/base.css';
 import { layRememberedPaper } from './frame/paper.ts';
+import { keepAppWhenIdle } from './offline/keepAppWhenIdle.ts';
+import { UpdateNotice } from './offline/UpdateNotice.tsx';
 import { router } from './router.tsx';
 
 layRememberedPaper();
@@ -12,5 +14,7 @@ if (page === null) throw new Error('index.html has no element for the page');
 createRoot(page).render(
   <StrictMode>
     <RouterProvider router={router} />
+    <UpdateNotice />
   </StrictMode>,
 );
+if (import.meta.env.PROD) keepAppWhenIdle();
