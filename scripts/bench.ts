@@ -4,6 +4,8 @@ import { join, relative } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import process from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { chromiumPath, NO_CHROMIUM } from './chromium.mjs';
+import { type MeasuredBench, quantile } from './measured.ts';
 
 /** What a `*.bench.ts` file exports a list of, under the name `benches`. */
 export interface Bench {
@@ -21,6 +23,8 @@ export interface Bench {
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const WARM_UP = { runs: 3, ms: 200 };
 const TIMED = { leastRuns: 5, mostRuns: 50, ms: 2000 };
+/** Of benches that measure in a page; each may take several samples a time. */
+const MEASURED_TIMES = 10;
 
 function benchFilesBelow(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
@@ -30,10 +34,16 @@ function benchFilesBelow(folder: string): string[] {
   });
 }
 
-async function benchesOf(file: string): Promise<readonly Bench[]> {
-  const { benches } = (await import(pathToFileURL(file).href)) as { benches?: readonly Bench[] };
-  if (!Array.isArray(benches)) throw new Error(`${relative(ROOT, file)} exports no list named benches.`);
-  return benches;
+interface BenchFile {
+  readonly benches?: readonly Bench[];
+  readonly measuredBenches?: readonly MeasuredBench[];
+}
+
+async function benchesOf(file: string): Promise<Required<BenchFile>> {
+  const { benches, measuredBenches } = (await import(pathToFileURL(file).href)) as BenchFile;
+  if (!Array.isArray(benches ?? measuredBenches))
+    throw new Error(`${relative(ROOT, file)} exports no list of benches.`);
+  return { benches: benches ?? [], measuredBenches: measuredBenches ?? [] };
 }
 
 async function checkOnce({ run, check, name }: Bench): Promise<void> {
@@ -81,31 +91,74 @@ function lineOf({ name, steps, budget }: Bench, timesMs: readonly number[]) {
     ...(steps ? { minNsPerStep: rounded((minMs * 1e6) / steps) } : {}),
     ...(budget ? { budgetMs: budget.ms, withinByMin: minMs <= budget.ms } : {}),
     runs: timesMs.length,
-    node: process.versions.node,
-    cpu: cpus()[0]?.model ?? 'unknown',
+    ...here(),
   };
+}
+
+const here = () => ({ node: process.versions.node, cpu: cpus()[0]?.model ?? 'unknown' });
+
+async function measuredLine({ name, budget, measure }: MeasuredBench, times: number) {
+  const { samples, more = {} } = await measure(times);
+  const p50Ms = quantile(samples, 0.5);
+  const p95Ms = quantile(samples, 0.95);
+  const { p50 = Number.POSITIVE_INFINITY, p95 = Number.POSITIVE_INFINITY } = budget;
+  return {
+    name,
+    p50Ms: rounded(p50Ms),
+    p95Ms: rounded(p95Ms),
+    minMs: rounded(Math.min(...samples)),
+    ...Object.fromEntries(Object.entries(more).map(([what, value]) => [what, rounded(value)])),
+    budgetMs: budget.p50 === undefined ? { p95 } : { p50 },
+    within: p50Ms <= p50 && p95Ms <= p95,
+    runs: samples.length,
+    ...here(),
+  };
+}
+
+/** A line says where it holds a budget, and against which of its figures. */
+interface Line {
+  readonly name: string;
+  readonly within?: boolean;
+  readonly withinByMin?: boolean;
 }
 
 /** `--once` checks every answer and times nothing; any other word keeps the benches whose name holds it. */
 async function runBenches(args: readonly string[]): Promise<boolean> {
   const once = args.includes('--once');
   const words = args.filter((arg) => !arg.startsWith('--'));
-  const files = ['packages', 'apps'].flatMap((folder) => benchFilesBelow(join(ROOT, folder))).sort();
+  const wanted = ({ name }: { readonly name: string }) => words.every((word) => name.includes(word));
+  const files = ['packages', 'apps', 'scripts'].flatMap((folder) => benchFilesBelow(join(ROOT, folder))).sort();
   let ran = 0;
   let good = true;
+  async function line(name: string, file: string, make: () => Promise<Line>): Promise<void> {
+    ran += 1;
+    try {
+      const made = await make();
+      console.log(JSON.stringify(made));
+      if (made.within === false || made.withinByMin === false) good = false;
+    } catch (error) {
+      good = false;
+      console.log(JSON.stringify({ name, file: relative(ROOT, file), error: String(error) }));
+    }
+  }
   for (const file of files) {
-    for (const bench of await benchesOf(file)) {
-      if (!words.every((word) => bench.name.includes(word))) continue;
-      ran += 1;
-      try {
+    const { benches, measuredBenches } = await benchesOf(file);
+    for (const bench of benches.filter(wanted)) {
+      await line(bench.name, file, async () => {
         await checkOnce(bench);
-        const line = once ? { name: bench.name, answer: 'right' } : lineOf(bench, await time(bench));
-        console.log(JSON.stringify(line));
-        if ('withinByMin' in line && !line.withinByMin) good = false;
-      } catch (error) {
-        good = false;
-        console.log(JSON.stringify({ name: bench.name, file: relative(ROOT, file), error: String(error) }));
+        return once ? { name: bench.name, answer: 'right' } : lineOf(bench, await time(bench));
+      });
+    }
+    for (const bench of measuredBenches.filter(wanted)) {
+      if (chromiumPath() === undefined) {
+        console.error(`${NO_CHROMIUM} Left out: ${bench.name}`);
+        continue;
       }
+      await line(bench.name, file, async () => {
+        if (!once) return measuredLine(bench, MEASURED_TIMES);
+        await bench.measure(1);
+        return { name: bench.name, answer: 'right' };
+      });
     }
   }
   if (ran === 0) console.error('No bench was run: a run that looked at nothing does not pass.');
