@@ -25,14 +25,26 @@ test('a file in the place of a folder is refused by its name, in one line', asyn
   expect(refused).toMatch(/file: A (file stands where a folder is wanted|part of that path is a file)/);
 });
 
-test('a folder where the system makes none is refused in one line, and does not wait for ever', async () => {
-  const refused = await processIo()
-    .writeFile('/proc/nowhere/deep/pack.pdf', 'y')
-    .catch((error: unknown) => couldNotRun(error));
-  // Linux has a /proc; elsewhere the root of the disk refuses, or the folder is made
-  if (existsSync('/proc/self'))
-    expect(refused).toBe('/proc/nowhere: No folder can be made there. Nothing was written.');
-});
+test.skipIf(!existsSync('/proc/self'))(
+  'a folder where the system makes none is refused in one line, and does not wait for ever',
+  async () => {
+    const refused = await processIo()
+      .writeFile('/proc/nowhere/deep/pack.pdf', 'y')
+      .catch((error: unknown) => couldNotRun(error));
+    if (existsSync('/proc/self'))
+      expect(refused).toBe('/proc/nowhere: No folder can be made there. Nothing was written.');
+  },
+);
+
+test.skipIf(!existsSync('/proc/self'))(
+  'a file that cannot be written is refused by its own name, not by that of the half beside it',
+  async () => {
+    const refused = await processIo()
+      .writeFile('/proc/job.json', 'y')
+      .catch((error: unknown) => couldNotRun(error));
+    expect(refused).toBe('/proc/job.json: No file can be written there.');
+  },
+);
 
 test('a folder in the place of a file is refused by its name', async () => {
   const refused = await processIo()

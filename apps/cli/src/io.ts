@@ -96,7 +96,8 @@ async function writeWhole(path: string, data: string | Uint8Array): Promise<void
     await rename(half, path);
   } catch (error) {
     await rm(half, { force: true });
-    throw error;
+    // the reader asked for this file and knows nothing of the other
+    throw error instanceof Error ? Object.assign(error, { path, syscall: 'write' }) : error;
   }
 }
 

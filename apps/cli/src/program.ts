@@ -17,14 +17,15 @@ const SYSTEM_WORDS: Readonly<Record<string, string>> = {
   EISDIR: 'That is a folder; a file is wanted.',
   ENOTDIR: 'A part of that path is a file, not a folder.',
   EEXIST: 'A file stands where a folder is wanted. Nothing was written.',
-  EACCES: 'This user may not open it.',
-  EPERM: 'This user may not open it.',
+  EACCES: 'This user may not open it, or not write there.',
+  EPERM: 'This user may not open it, or not write there.',
   ENOSPC: 'The disk is full.',
   EROFS: 'That disk cannot be written to.',
   EFBIG: 'More than 500 MB. This is no file of a job.',
 };
 
 function systemWords(code: string, syscall: string | undefined): string | undefined {
+  if (code === 'ENOENT' && syscall === 'write') return 'No file can be written there.';
   if (code === 'ENOENT' && syscall === 'mkdir') return 'No folder can be made there. Nothing was written.';
   return SYSTEM_WORDS[code] ?? (syscall === undefined ? undefined : `The system refuses it (${syscall}: ${code}).`);
 }
