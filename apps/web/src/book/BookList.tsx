@@ -64,7 +64,10 @@ export function BookList({ hits, shelves, server, first, onShown, onDuplicate, o
                     <RowActs
                       entry={entry}
                       server={server}
-                      onDuplicate={() => onDuplicate(entry.job)}
+                      onDuplicate={() => {
+                        setOpen(undefined);
+                        onDuplicate(entry.job);
+                      }}
                       onAct={(does) => {
                         setOpen(undefined);
                         onAct(id, does);

@@ -47,6 +47,7 @@ export function BookPage({ find: toFind }: BookPageProps) {
   const [said, setSaid] = useState<string>();
   const [keysShown, setKeysShown] = useState(false);
   const field = useRef<HTMLInputElement>(null);
+  const panelAt = useRef<HTMLDivElement>(null);
   const navigate = useNavigate();
   const showAll = () => {
     setWords('');
@@ -64,6 +65,16 @@ export function BookPage({ find: toFind }: BookPageProps) {
     if (toFind) field.current?.focus();
   }, [toFind]);
 
+  // what an act opens or says stands at the head of the sheet, and the row may be far down
+  useEffect(() => {
+    if (panel === undefined) return;
+    panelAt.current?.scrollIntoView({ block: 'start' });
+    panelAt.current?.querySelector('input')?.focus({ preventScroll: true });
+  }, [panel]);
+  useEffect(() => {
+    if (said !== undefined) document.querySelector('#sheet [role="status"]')?.scrollIntoView({ block: 'nearest' });
+  }, [said]);
+
   const { hits, slip } = useMemo(() => find(entries, words), [entries, words]);
   const looked = words.trim() !== '';
   const shelves = [...SHELVES, ARCHIVED].filter(({ name }) =>
@@ -78,8 +89,8 @@ export function BookPage({ find: toFind }: BookPageProps) {
 
   const act = async (id: string, does: () => Promise<Outcome>) => {
     const { words: became } = await does();
-    setSaid(became);
     await books.again(id);
+    setSaid(became);
   };
   const keepAll = async () => {
     const outcomes: Outcome[] = [];
@@ -169,24 +180,26 @@ export function BookPage({ find: toFind }: BookPageProps) {
           <p className="quiet small">{keptWords(book)}.</p>
         </div>
         <FilesBrought entries={entries} ready={ready} isTaken={isTaken} onKept={(id) => void books.again(id)} />
-        {panel?.kind === 'new' && (
-          <NewJob
-            region={entries.map(({ job }) => job.choices.rules.variant).find((code) => code in regions) ?? 'au'}
-            firm={entries.find(({ job }) => !job.invented)?.job.firm.name}
-            isTaken={isTaken}
-            onMade={(job) => void made(job, true)}
-            onLeave={() => setPanel(undefined)}
-          />
-        )}
-        {panel?.kind === 'duplicate' && (
-          <DuplicateJob
-            key={panel.job.id}
-            job={panel.job}
-            isTaken={isTaken}
-            onMade={(job) => void made(job, false)}
-            onLeave={() => setPanel(undefined)}
-          />
-        )}
+        <div ref={panelAt} className={styles.panel}>
+          {panel?.kind === 'new' && (
+            <NewJob
+              region={entries.map(({ job }) => job.choices.rules.variant).find((code) => code in regions) ?? 'au'}
+              firm={entries.find(({ job }) => !job.invented)?.job.firm.name}
+              isTaken={isTaken}
+              onMade={(job) => void made(job, true)}
+              onLeave={() => setPanel(undefined)}
+            />
+          )}
+          {panel?.kind === 'duplicate' && (
+            <DuplicateJob
+              key={panel.job.id}
+              job={panel.job}
+              isTaken={isTaken}
+              onMade={(job) => void made(job, false)}
+              onLeave={() => setPanel(undefined)}
+            />
+          )}
+        </div>
         {slip && <p className="small">Nothing has “{words}” in it. With one letter changed:</p>}
         <BookList
           hits={shown}

@@ -24,6 +24,12 @@ export interface FilesBroughtProps {
 export function FilesBrought({ entries, ready, isTaken, onKept }: FilesBroughtProps) {
   const brought = useSyncExternalStore(filesDesk.subscribe, filesDesk.state);
   const begun = useRef(new Set<number>());
+  const list = useRef<HTMLUListElement>(null);
+  const last = brought.at(-1)?.no;
+  // it was let go anywhere, and what became of it stands at the head of the sheet
+  useEffect(() => {
+    if (last !== undefined) list.current?.lastElementChild?.scrollIntoView({ block: 'nearest' });
+  }, [last]);
   const standingOf = (job: Job) => fileStanding(job, entries.find((entry) => entry.job.id === job.id)?.job, isTaken);
 
   // a file whose job is not here is kept without a question; one whose very job is here needs nothing
@@ -54,7 +60,7 @@ export function FilesBrought({ entries, ready, isTaken, onKept }: FilesBroughtPr
   if (brought.length === 0) return null;
   return (
     <Part title="Files opened" count={brought.length} ruled>
-      <ul>
+      <ul ref={list}>
         {brought.map((each) => (
           <li key={each.no} className={styles.file}>
             <FileLine
