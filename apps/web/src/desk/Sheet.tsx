@@ -8,6 +8,7 @@ import { Drawn } from './Drawn.tsx';
 import { staleOn } from './sheetStages.ts';
 import { titleCells } from './titleCells.ts';
 import { VIEWS } from './views.ts';
+import { WorkState } from './WorkState.tsx';
 
 export interface SheetPartProps {
   readonly no: SheetNo;
@@ -49,7 +50,7 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
     };
     return (
       <SheetFrame no={no} cells={cells} head={head}>
-        {null}
+        <WorkState />
       </SheetFrame>
     );
   }
@@ -64,6 +65,7 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
       said={said}
     >
       <PastStrip />
+      <WorkState />
       <Drawn key={no} what={`${no}, ${job.id}`}>
         <view.Body plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Drawn>
