@@ -27,9 +27,6 @@ import { PlainPick } from './PlainPick.tsx';
 import { Shelves } from './Shelves.tsx';
 import { keepParts, useBook } from './useBook.ts';
 
-/** Sheet a new job opens at. */
-const FIRST_SHEET = '01';
-
 type Panel = { readonly kind: 'new' } | { readonly kind: 'duplicate'; readonly job: Job };
 
 export interface BookPageProps {
@@ -107,7 +104,7 @@ export function BookPage({ find: toFind }: BookPageProps) {
     setSaid(outcome.words);
     if (!outcome.done) return;
     setPanel(undefined);
-    if (opens) await navigate({ to: '/job/$id/$sheet', params: { id: job.id, sheet: FIRST_SHEET } });
+    if (opens) await navigate({ to: '/job/$id/survey', params: { id: job.id } });
     else await books.again(job.id);
   };
 

@@ -201,7 +201,7 @@ walk('with the server stopped the Book is still there, and a job can be begun', 
   await page.getByLabel('Latitude').fill('-37.6');
   await page.getByLabel('Longitude').fill('143.9');
   await page.getByRole('button', { name: 'Begin the survey' }).click();
-  await soon(() => page.url()).toContain('/job/7-wren-street/');
+  await soon(() => page.url()).toContain('/job/7-wren-street/survey');
 
   await server.startAgain();
 });
