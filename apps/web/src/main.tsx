@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import './look/tokens.css';
 import './look/base.css';
 import { layRememberedPaper } from './frame/paper.ts';
+import { DeviceNotice } from './offline/DeviceNotice.tsx';
 import { keepAppWhenIdle } from './offline/keepAppWhenIdle.ts';
 import { UpdateNotice } from './offline/UpdateNotice.tsx';
 import { router } from './router.tsx';
@@ -15,6 +16,7 @@ createRoot(page).render(
   <StrictMode>
     <RouterProvider router={router} />
     <UpdateNotice />
+    <DeviceNotice />
   </StrictMode>,
 );
 if (import.meta.env.PROD) keepAppWhenIdle();

@@ -2,6 +2,7 @@ import type { Change } from '@eaveline/plan';
 import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
 import { JobContext, type JobOnDesk } from '../job/JobContext.tsx';
 import type { JobSession, OpenJob } from '../job/jobSession.ts';
+import { askToKeep } from '../offline/askToKeep.ts';
 import { DeskContext, type DeskOfJob } from './DeskContext.tsx';
 import { SessionContext } from './SessionContext.tsx';
 
@@ -22,16 +23,23 @@ export function OnDesk({ session, open, children }: OnDeskProps) {
     document.documentElement.dataset.wiring = wiring ?? defaultWiring(pack);
   }, [wiring, pack]);
 
+  const edit = useCallback(
+    (changes: readonly Change[], words: string) => {
+      void askToKeep();
+      return session.edit(changes, words);
+    },
+    [session],
+  );
   const mend = useCallback(
     (changes: readonly Change[], words: string) => {
       // a mend decides; it never says that something was measured or seen
       const strays = changes.some(({ path }) => path[0] !== 'choices');
-      const refusal = strays ? 'A mend changes choices only.' : session.edit(changes, words);
+      const refusal = strays ? 'A mend changes choices only.' : edit(changes, words);
       say(refusal === undefined ? `${words.replace(/\.$/, '')}: done. Z takes it back.` : `Not taken. ${refusal}`);
     },
-    [session],
+    [edit],
   );
-  const onDesk = useMemo<JobOnDesk>(() => ({ job, edit: session.edit, mend }), [job, session, mend]);
+  const onDesk = useMemo<JobOnDesk>(() => ({ job, edit, mend }), [job, edit, mend]);
   const desk = useMemo<DeskOfJob>(() => ({ session, open, said, say }), [session, open, said]);
   return (
     <JobContext value={onDesk}>

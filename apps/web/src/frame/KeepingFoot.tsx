@@ -1,6 +1,8 @@
 import { Link } from '@tanstack/react-router';
+import { useEffect, useState } from 'react';
 import { useDesk } from '../desk/DeskContext.tsx';
 import { saveJobFile } from '../job/saveJobFile.ts';
+import { askToKeep } from '../offline/askToKeep.ts';
 import { keepingState, keepingWords } from './keepingWords.ts';
 import styles from './Register.module.css';
 
@@ -14,9 +16,16 @@ export function KeepingFoot({ onUndo, onRedo }: KeepingFootProps) {
   const { session, open, say } = useDesk();
   const { keeping, undo, redo, notices, job } = open;
   const waits = keepingState(keeping) === 'waiting';
+  const [promised, setPromised] = useState(true);
+  useEffect(() => {
+    if (waits) void askToKeep().then(setPromised);
+  }, [waits]);
   return (
     <div className={styles.keeping} data-state={keepingState(keeping)}>
       <p role="status">{keepingWords(keeping)}</p>
+      {waits && !promised && (
+        <p>Where it runs short of room this browser may clear what it keeps: save the job file too.</p>
+      )}
       {notices.map((words) => (
         <p key={words}>{words}</p>
       ))}
