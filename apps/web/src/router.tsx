@@ -1,18 +1,23 @@
-import { createRootRoute, createRoute, createRouter, Outlet } from '@tanstack/react-router';
-import { BookPage } from './book/BookPage.tsx';
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet } from '@tanstack/react-router';
+import { lazy, Suspense } from 'react';
 import { JobDesk } from './desk/JobDesk.tsx';
 import { JobPage } from './desk/JobPage.tsx';
 import { Lost } from './desk/Lost.tsx';
 import { FileDrop } from './file/FileDrop.tsx';
 import { sheetNoOf } from './frame/sheetNames.ts';
-import { HistoryPage } from './history/HistoryPage.tsx';
-import { SurveyPage } from './survey/SurveyPage.tsx';
+
+// a sheet opened by its address waits for no page but its own
+const BookPage = lazy(async () => ({ default: (await import('./book/BookPage.tsx')).BookPage }));
+const HistoryPage = lazy(async () => ({ default: (await import('./history/HistoryPage.tsx')).HistoryPage }));
+const SurveyPage = lazy(async () => ({ default: (await import('./survey/SurveyPage.tsx')).SurveyPage }));
 
 const root = createRootRoute({
   component: function Page() {
     return (
       <>
-        <Outlet />
+        <Suspense fallback={null}>
+          <Outlet />
+        </Suspense>
         <FileDrop />
       </>
     );
@@ -41,7 +46,9 @@ const job = createRoute({
   component: function OneJob() {
     return (
       <JobPage id={job.useParams().id}>
-        <Outlet />
+        <Suspense fallback={null}>
+          <Outlet />
+        </Suspense>
       </JobPage>
     );
   },
@@ -55,7 +62,13 @@ const sheets = createRoute({
   },
 });
 
-const history = createRoute({ getParentRoute: () => job, path: 'history', component: HistoryPage });
+const history = createRoute({
+  getParentRoute: () => job,
+  path: 'history',
+  component: function History() {
+    return <HistoryPage />;
+  },
+});
 
 const survey = createRoute({
   getParentRoute: () => job,
@@ -84,8 +97,14 @@ const sheet = createRoute({
   },
 });
 
+const specimens = createRoute({
+  getParentRoute: () => root,
+  path: '/specimens',
+  component: lazyRouteComponent(() => import('./specimens/SpecimensPage.tsx'), 'SpecimensPage'),
+});
+
 export const router = createRouter({
-  routeTree: root.addChildren([book, job.addChildren([sheets, history, survey, surveyStep, sheet])]),
+  routeTree: root.addChildren([book, specimens, job.addChildren([sheets, history, survey, surveyStep, sheet])]),
   scrollRestoration: true,
 });
 

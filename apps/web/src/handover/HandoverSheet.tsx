@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
+import { SaveJobFile } from '../file/SaveJobFile.tsx';
 import { sheetName } from '../frame/sheetNames.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { Part } from '../parts/Part.tsx';
@@ -11,7 +12,6 @@ import { leftOut } from './leftOut.ts';
 import { OpenFindings } from './OpenFindings.tsx';
 import { openEnds } from './openEnds.ts';
 import { openLines } from './openLines.ts';
-import { SaveJobFile } from './SaveJobFile.tsx';
 import { SignDesign } from './SignDesign.tsx';
 
 const PACK = [
