@@ -1,13 +1,13 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet } from '@tanstack/react-router';
 import { lazy, Suspense } from 'react';
-import { JobDesk } from './desk/JobDesk.tsx';
-import { JobPage } from './desk/JobPage.tsx';
 import { Lost } from './desk/Lost.tsx';
 import { FileDrop } from './file/FileDrop.tsx';
 import { sheetNoOf } from './frame/sheetNames.ts';
 
 // a sheet opened by its address waits for no page but its own
 const BookPage = lazy(async () => ({ default: (await import('./book/BookPage.tsx')).BookPage }));
+const JobPage = lazy(async () => ({ default: (await import('./desk/deskPages.ts')).JobPage }));
+const JobDesk = lazy(async () => ({ default: (await import('./desk/deskPages.ts')).JobDesk }));
 const HistoryPage = lazy(async () => ({ default: (await import('./history/HistoryPage.tsx')).HistoryPage }));
 const SurveyPage = lazy(async () => ({ default: (await import('./survey/SurveyPage.tsx')).SurveyPage }));
 
