@@ -1,13 +1,16 @@
+import { showQuantity } from '@eaveline/job';
 import type { Change } from '@eaveline/plan';
 import { Fragment, type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 import { useJobSession } from '../desk/SessionContext.tsx';
 import { Sideways } from '../drawing/Sideways.tsx';
+import { useJob } from '../job/JobContext.tsx';
+import { valueAt } from '../job/path.ts';
 import { Act } from '../parts/Act.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { CellInput } from './CellInput.tsx';
 import { cellText } from './cell.ts';
 import type { CellMarks } from './cellMarks.ts';
-import { type Column, columnName, type GridRow, isNumeric } from './column.ts';
+import { type Column, columnName, type GridRow, isNumeric, type QuantityColumn } from './column.ts';
 import styles from './Grid.module.css';
 import { decimalsOf, GridCell } from './GridCell.tsx';
 import { pressOnCell } from './gridKeys.ts';
@@ -200,9 +203,7 @@ export function Grid({ label, rows: inJob, columns, selected, onSelect, marks, a
                         {editing?.refusal !== undefined && editing.at.row === from + k && (
                           <tr>
                             <td colSpan={columns.length} className={styles.why}>
-                              <span id={said} aria-live="polite">
-                                <Mark state="fails" size={15} /> {editing.refusal} Esc puts it back.
-                              </span>
+                              <Refusal id={said} words={editing.refusal} onPutBack={acts.putBack} />
                             </td>
                           </tr>
                         )}
@@ -235,6 +236,30 @@ export function Grid({ label, rows: inJob, columns, selected, onSelect, marks, a
   );
 }
 
+interface RefusalProps {
+  readonly id: string;
+  readonly words: string;
+  readonly onPutBack: () => void;
+}
+
+/** Why a cell is not taken, below its row and as wide as the table is seen; and the way back without a keyboard. */
+function Refusal({ id, words, onPutBack }: RefusalProps) {
+  const ref = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    if (words !== '') ref.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [words]);
+  return (
+    <div ref={ref}>
+      <span id={id} aria-live="polite">
+        <Mark state="fails" size={15} /> {words}
+      </span>{' '}
+      <Act look="plain" onPress={onPutBack}>
+        Put back
+      </Act>
+    </div>
+  );
+}
+
 /** Room of the rows that are not drawn. */
 function Gap({ rows, rowPx }: { readonly rows: number; readonly rowPx: number }) {
   if (rows <= 0) return null;
@@ -252,7 +277,12 @@ interface FootLineProps {
 }
 
 /** What was done last, or what is said of the cell one is on. */
-function FootLine({ grid: { said, unfinished, row, column }, marks, selected }: FootLineProps) {
+function FootLine({ grid: { said, unfinished, row, column, document }, marks, selected }: FootLineProps) {
+  const { job } = useJob();
+  const inFeet =
+    job.choices.rules.pack === 'us' && row !== undefined && column?.kind === 'quantity'
+      ? feetWords(column, valueAt(document, column.path(row.id)))
+      : undefined;
   const mark =
     row === undefined || row.subject !== selected || column === undefined || column.kind === 'figure'
       ? undefined
@@ -268,14 +298,27 @@ function FootLine({ grid: { said, unfinished, row, column }, marks, selected }: 
           <Mark state="ask" size={15} /> {unfinished}
         </span>
       ) : (
-        mark !== undefined && (
-          <span data-state={mark.state}>
-            <Mark state={mark.state} size={15} /> {mark.words}
+        <>
+          {mark !== undefined && (
+            <span data-state={mark.state}>
+              <Mark state={mark.state} size={15} /> {mark.words}{' '}
+            </span>
+          )}
+          {inFeet !== undefined && <span>{inFeet} </span>}
+          <span className={styles.hint}>
+            Type into a cell, Enter takes it. Ctrl C and V copy and paste, Ctrl D fills down.
           </span>
-        )
+        </>
       )}
     </p>
   );
+}
+
+/** A length as a tape in feet has it, where it is a whole sixteenth of an inch. */
+function feetWords({ unit, times = 1 }: QuantityColumn, kept: unknown): string | undefined {
+  if (typeof kept !== 'number' || (unit !== 'm' && unit !== 'mm')) return undefined;
+  const shown = showQuantity(kept * times, unit, 'us');
+  return shown.includes('\u2033') ? `${shown}.` : undefined;
 }
 
 function takeRowOut({ at, acts }: GridState, row: GridRow, label: string, takeOut: TakeOutRow) {

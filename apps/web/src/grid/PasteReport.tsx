@@ -54,10 +54,10 @@ export function PasteReport({ plan, onTakeReads, onTakeNone }: PasteReportProps)
             {refused.map(({ row, column, found, wanted, mend }) => (
               <tr key={`${row}\n${column}`}>
                 <th scope="row">{row}</th>
-                <td>{column}</td>
-                <td>{found}</td>
-                <td>{wanted}</td>
-                <td>{mend}</td>
+                <td data-head="column">{column}</td>
+                <td data-head="found">{found}</td>
+                <td data-head="wanted">{wanted}</td>
+                <td data-head="mend">{mend}</td>
               </tr>
             ))}
           </tbody>
