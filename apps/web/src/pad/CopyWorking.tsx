@@ -37,10 +37,18 @@ export function CopyWorking({ subject }: CopyWorkingProps) {
   );
 }
 
+export interface ByHandProps {
+  readonly text: string;
+  /** Select it at once, so that the next key copies it. */
+  readonly take?: boolean;
+}
+
 /** The text to be copied by the keys of the device. */
-export function ByHand({ text }: { readonly text: string }) {
+export function ByHand({ text, take = true }: ByHandProps) {
   const ref = useRef<HTMLTextAreaElement>(null);
-  useEffect(() => ref.current?.select(), []);
+  useEffect(() => {
+    if (take) ref.current?.select();
+  }, [take]);
   return (
     <div className={styles.byHand}>
       <p role="alert">
