@@ -177,26 +177,28 @@ export function BookPage({ find: toFind }: BookPageProps) {
           <p className="quiet small">{keptWords(book)}.</p>
         </div>
         <FilesBrought entries={entries} ready={ready} isTaken={isTaken} onKept={(id) => void books.again(id)} />
-        <div ref={panelAt} className={styles.panel}>
-          {panel?.kind === 'new' && (
-            <NewJob
-              region={entries.map(({ job }) => job.choices.rules.variant).find((code) => code in regions) ?? 'au'}
-              firm={entries.find(({ job }) => !job.invented)?.job.firm.name}
-              isTaken={isTaken}
-              onMade={(job) => void made(job, true)}
-              onLeave={() => setPanel(undefined)}
-            />
-          )}
-          {panel?.kind === 'duplicate' && (
-            <DuplicateJob
-              key={panel.job.id}
-              job={panel.job}
-              isTaken={isTaken}
-              onMade={(job) => void made(job, false)}
-              onLeave={() => setPanel(undefined)}
-            />
-          )}
-        </div>
+        {panel !== undefined && (
+          <div ref={panelAt} className={styles.panel}>
+            {panel.kind === 'new' && (
+              <NewJob
+                region={entries.map(({ job }) => job.choices.rules.variant).find((code) => code in regions) ?? 'au'}
+                firm={entries.find(({ job }) => !job.invented)?.job.firm.name}
+                isTaken={isTaken}
+                onMade={(job) => void made(job, true)}
+                onLeave={() => setPanel(undefined)}
+              />
+            )}
+            {panel.kind === 'duplicate' && (
+              <DuplicateJob
+                key={panel.job.id}
+                job={panel.job}
+                isTaken={isTaken}
+                onMade={(job) => void made(job, false)}
+                onLeave={() => setPanel(undefined)}
+              />
+            )}
+          </div>
+        )}
         {slip && <p className="small">Nothing has “{words}” in it. With one letter changed:</p>}
         <BookList
           hits={shown}
