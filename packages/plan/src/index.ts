@@ -11,7 +11,14 @@ export type { Plan, PlanInputs, StageName } from './plan.ts';
 export * from './roof/types.ts';
 export type { LabelText, Limit, PackWords, RulePack } from './rules/pack.ts';
 export { howFar } from './site/howFar.ts';
-export { measuresMayDiffer, type NotMeasured, type SurveyHole, type SurveyStanding, surveyStanding } from './site/surveyStanding.ts';
+export {
+  measuresMayDiffer,
+  type NotMeasured,
+  type SurveyHole,
+  type SurveyStanding,
+  surveyStanding,
+  usualAnswer,
+} from './site/surveyStanding.ts';
 export * from './site/types.ts';
 export { wantedFacts } from './site/wantedFacts.ts';
 export * from './structure/types.ts';

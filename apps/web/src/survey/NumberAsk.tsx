@@ -11,7 +11,8 @@ export interface NumberAskProps extends AskControlProps {
 /** A reading as typed at the meter, in any unit of its kind: taken while it is typed, refused once it is left. */
 export function NumberAsk({ on, id, unit }: NumberAskProps) {
   const [text, setText] = useState<string>();
-  const kept = typeof on.value === 'number' ? shown(on.value) : '';
+  // a year and a count are no quantities: their digits stand together
+  const kept = typeof on.value !== 'number' ? '' : unit === '' ? String(on.value) : shown(on.value);
 
   function type(typed: string) {
     setText(typed);

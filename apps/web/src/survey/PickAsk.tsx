@@ -1,4 +1,5 @@
 import type { Answer } from '@eaveline/job';
+import { usualAnswer } from '@eaveline/plan';
 import { Caution } from '../parts/Caution.tsx';
 import styles from './Ask.module.css';
 import type { AskControlProps } from './AskField.tsx';
@@ -15,6 +16,7 @@ export function PickAsk({ asked, on, id }: AskControlProps) {
   const { job } = useFactDesk();
   const options = optionsOf(asked.answer, job.facts.roof.planes);
   const picked = options.find(({ value }) => value === on.value);
+  const usual = on.value === undefined ? usualAnswer(job, asked.path) : undefined;
   if (options.length === 0) return <p className={styles.said}>There is no plane yet: enter the roof first.</p>;
   return (
     <>
@@ -35,6 +37,11 @@ export function PickAsk({ asked, on, id }: AskControlProps) {
           </label>
         ))}
       </div>
+      {usual !== undefined && (
+        <p className={styles.said}>
+          Usual here: {options.find(({ value }) => value === usual)?.words}. Nobody has looked yet.
+        </p>
+      )}
       {picked?.caution !== undefined && <Caution words={picked.caution} />}
     </>
   );
@@ -46,7 +53,7 @@ function optionsOf(answer: Answer, planes: Readonly<Record<string, { readonly na
       return answer.options;
     case 'yes-no':
       return [
-        { value: true, words: answer.yes },
+        { value: true, words: answer.yes, ...(answer.caution === undefined ? {} : { caution: answer.caution }) },
         { value: false, words: answer.no },
       ];
     case 'plane':

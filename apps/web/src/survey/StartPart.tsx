@@ -5,6 +5,8 @@ import { useJob } from '../job/JobContext.tsx';
 import { sayWhoIsHere, useWho } from '../job/whoIsHere.ts';
 import { Part } from '../parts/Part.tsx';
 import { TypedField } from '../parts/TypedField.tsx';
+import { useNarrow } from '../parts/useNarrow.ts';
+import { ClosePart } from './ClosePart.tsx';
 import { changedSince } from './changedSince.ts';
 import { SavePhotos } from './SavePhotos.tsx';
 import styles from './Survey.module.css';
@@ -21,6 +23,7 @@ export function StartPart({ standing }: StartPartProps) {
   const { job } = useJob();
   const who = useWho();
   const bag = useBag();
+  const narrow = useNarrow();
   const changed = changedSince(job, standing);
   return (
     <>
@@ -65,26 +68,7 @@ export function StartPart({ standing }: StartPartProps) {
           Remembered on this device and written with every reading. Each reading can name another.
         </p>
       </Part>
-      <Part title="The walk" ruled>
-        <ol className={styles.rows}>
-          {standing.steps
-            .filter(({ thing }) => thing === undefined)
-            .map((step) => (
-              <li key={step.id}>
-                <Link to="/job/$id/survey/$step" params={{ id: job.id, step: step.id }}>
-                  <b>{step.name}</b>
-                  <span className="quiet">{openWords(openWithin(standing, step))}</span>
-                </Link>
-              </li>
-            ))}
-          <li>
-            <Link to="/job/$id/survey/$step" params={{ id: job.id, step: 'close' }}>
-              <b>Close the survey</b>
-              <span className="quiet">{openWords(standing.holes.length)}</span>
-            </Link>
-          </li>
-        </ol>
-      </Part>
+      {narrow ? <Walk standing={standing} /> : <ClosePart standing={standing} refusal={undefined} />}
       <p className={styles.listActs}>
         <Link className={styles.add} to="/job/$id/survey/$step" params={{ id: job.id, step: 'paper' }}>
           The same form on paper
@@ -92,6 +76,33 @@ export function StartPart({ standing }: StartPartProps) {
         <SavePhotos />
       </p>
     </>
+  );
+}
+
+/** The walk with what is open at each place; on a desk it stands at the left already. */
+function Walk({ standing }: StartPartProps) {
+  const { job } = useJob();
+  return (
+    <Part title="The walk" ruled>
+      <ol className={styles.rows}>
+        {standing.steps
+          .filter(({ thing }) => thing === undefined)
+          .map((step) => (
+            <li key={step.id}>
+              <Link to="/job/$id/survey/$step" params={{ id: job.id, step: step.id }}>
+                <b>{step.name}</b>
+                <span className="quiet">{openWords(openWithin(standing, step))}</span>
+              </Link>
+            </li>
+          ))}
+        <li>
+          <Link to="/job/$id/survey/$step" params={{ id: job.id, step: 'close' }}>
+            <b>Close the survey</b>
+            <span className="quiet">{openWords(standing.holes.length)}</span>
+          </Link>
+        </li>
+      </ol>
+    </Part>
   );
 }
 

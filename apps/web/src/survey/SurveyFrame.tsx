@@ -74,7 +74,7 @@ export function SurveyFrame({ standing, current, title, head, open, acts, asked,
         notice="Readings are taken by whoever may take them. Local codes and the licensed person decide."
         cells={[
           { what: 'job', says: job.name, strong: true },
-          { what: 'sheet', says: `Survey: ${title}`, strong: true },
+          { what: 'sheet', says: title === 'Survey' ? title : `Survey: ${title}`, strong: true },
           { what: 'open', says: String(standing.holes.length) },
           { what: 'state', says: job.state },
         ]}

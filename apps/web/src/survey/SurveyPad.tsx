@@ -50,7 +50,6 @@ export function SurveyPad({ asked, plan }: SurveyPadProps) {
                 </section>
               );
             })}
-            <p className="quiet">{asked.path}</p>
           </>
         )}
       </div>

@@ -98,7 +98,11 @@ export const boardQuestions: readonly Question<Job['facts']>[] = [
     at: 'board.wiringMixed',
     ask: 'Two schemes in one board',
     how: 'Where one joins the other, prove every conductor and go by the letters.',
-    answer: yesNo('yes, mixed', 'no, one scheme'),
+    answer: yesNo(
+      'yes, mixed',
+      'no, one scheme',
+      'Black is neutral in one scheme and live in another. Go by the letters; prove every conductor before it is touched.',
+    ),
     because: 'a colour then says nothing',
     assumed: true,
   },

@@ -20,7 +20,8 @@ export type Answer =
       readonly kind: 'pick';
       readonly options: readonly { readonly value: string; readonly words: string; readonly caution?: string }[];
     }
-  | { readonly kind: 'yes-no'; readonly yes: string; readonly no: string }
+  /** `caution` is said where it is so. */
+  | { readonly kind: 'yes-no'; readonly yes: string; readonly no: string; readonly caution?: string }
   | { readonly kind: 'text' }
   | { readonly kind: 'date' }
   /** Size and metal of a cable, as one answer: neither means anything without the other. */
@@ -103,7 +104,12 @@ export const answers = {
   lines: { kind: 'lines' },
   plane: { kind: 'plane' },
   brought: { kind: 'brought' },
-  yesNo: (yes = 'yes', no = 'no'): Answer => ({ kind: 'yes-no', yes, no }),
+  yesNo: (yes = 'yes', no = 'no', caution?: string): Answer => ({
+    kind: 'yes-no',
+    yes,
+    no,
+    ...(caution === undefined ? {} : { caution }),
+  }),
   pick: (...options: readonly (string | readonly [value: string, words: string, caution?: string])[]): Answer => ({
     kind: 'pick',
     options: options.map((option) => {

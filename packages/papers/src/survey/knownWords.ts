@@ -6,6 +6,8 @@ export function knownWords(answer: Answer, value: unknown, job: Pick<Job, 'facts
   if (value === undefined) return '';
   switch (answer.kind) {
     case 'number':
+      // a year and a count of ways are no quantities: their digits stand together
+      if (answer.unit === '') return String(value);
       return typeof value === 'number' ? withUnit(value, answer.unit, decimalsOf(value)) : String(value);
     case 'pick':
       return answer.options.find((option) => option.value === value)?.words ?? String(value);

@@ -140,3 +140,8 @@ test('the same job and hour give the same bytes', async () => {
   expect(one.svg.length).toBe(drawn(clean).length);
   expect(Buffer.compare(one.pdf, two.pdf)).toBe(0);
 });
+
+test('a year and a count are printed as they are said; colours nobody looked at show the region’s usual', () => {
+  expect(saidIn(inSurvey(kestrelRise))).toContain('1978');
+  expect(saidIn(clean)).toContain('usual here: L1 brown, L2 black, L3 grey, N blue');
+});

@@ -10,7 +10,7 @@ import {
   type ThingList,
   thingsAt,
 } from '@eaveline/job';
-import { type SurveyHole, type SurveyStanding, surveyStanding } from '@eaveline/plan';
+import { type SurveyHole, type SurveyStanding, surveyStanding, usualAnswer } from '@eaveline/plan';
 import { text } from '../drawing/make.ts';
 import { mark, tickBox } from '../drawing/marks.ts';
 import { capital, civilTime, counted } from '../pack/figures.ts';
@@ -192,7 +192,9 @@ function askTable(asks: readonly Asked[], holes: readonly SurveyHole[], job: Job
       const hole = holeAt(holes, asked.path);
       const known = knownWords(asked.answer, factAt(job, asked.path), job);
       const seen = seenAt(job, asked.path);
-      const words = seen?.notMeasured === undefined ? known : `not measured: ${seen.notMeasured}`;
+      const usual = known === '' ? usualAnswer(job, asked.path) : undefined;
+      const unknown = usual === undefined ? '' : `usual here: ${knownWords(asked.answer, usual, job)}`;
+      const words = seen?.notMeasured === undefined ? known || unknown : `not measured: ${seen.notMeasured}`;
       return {
         label: asked.ask,
         marked: hole !== undefined,

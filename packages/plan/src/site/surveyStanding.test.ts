@@ -1,6 +1,6 @@
 import { demoJobs, factAt, type Job, kestrelRise, surveySteps } from '@eaveline/job';
 import { expect, test } from 'vitest';
-import { surveyStanding } from './surveyStanding.ts';
+import { surveyStanding, usualAnswer } from './surveyStanding.ts';
 import { wantedFacts } from './wantedFacts.ts';
 
 /** A job with some of its facts changed, back in survey. */
@@ -137,4 +137,13 @@ test('every hole leads to a step of the walk, and an answer there fills it', () 
     if (kind === 'fact') job.facts.provenance[path] = { ...seen, notMeasured: 'dark' };
   }
   expect(surveyStanding(job).holes).toEqual([]);
+});
+
+test('the region’s usual colours are shown beside the question, and are no answer to it', () => {
+  const job = inSurvey(({ board }) => {
+    delete board.wiring;
+  });
+  expect(usualAnswer(job, 'board.wiring')).toBe('iec');
+  expect(holes(job, 'fact').find(({ path }) => path === 'board.wiring')?.rules).toEqual(['wiring-colours']);
+  expect(usualAnswer(job, 'board.busA')).toBeUndefined();
 });

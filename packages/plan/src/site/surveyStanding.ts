@@ -93,6 +93,11 @@ export function measuresMayDiffer({ choices }: Pick<Job, 'choices'>): number {
   return limit.value;
 }
 
+/** What the region would have where nobody has looked, for show beside the question; most have nothing usual. */
+export function usualAnswer({ choices }: Pick<Job, 'choices'>, path: string): string | undefined {
+  return path === 'board.wiring' ? packFor(choices.rules).wiring : undefined;
+}
+
 /** `West, rafters, middle to middle`: what is asked, of which thing. */
 function whatOf({ ask, of }: Pick<Asked, 'ask' | 'of'>): string {
   return of === '' ? ask : `${of}: ${ask.charAt(0).toLowerCase()}${ask.slice(1)}`;
