@@ -21,9 +21,9 @@ export { JOB_VERSION, type Job, type JobDraft, jobSchema } from './schema/job.ts
 export { type Records, recordsSchema } from './schema/records.ts';
 export * from './schema/sheets.ts';
 export { demoSheets, type SheetId, takeSheets } from './sheets/index.ts';
-export * from './survey/index.ts';
 export { changedParts, type DesignBasis, designBasis, designDigest } from './sign/designBasis.ts';
 export { DESIGN, type DesignSignature, designSignature, signedWords } from './sign/designSignature.ts';
+export * from './survey/index.ts';
 export { type ReadConductorSize, readConductorSize } from './units/readConductorSize.ts';
 export { type QuantityRefusal, quantityRefusalWords, type ReadQuantity, readQuantity } from './units/readQuantity.ts';
 export { type Habit, plainFigures, showQuantity } from './units/showQuantity.ts';

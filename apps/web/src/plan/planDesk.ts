@@ -4,7 +4,6 @@ import type { Answer, Ask, PlanSummary, SetAside, WeatherRead } from './message.
 import { NotWorkedOut, type PlanSoFar, Stopped, type WorkedOut, type WorkOutOptions } from './planSoFar.ts';
 
 export {
-  NotWorkedOut,
   type PlanSoFar,
   type Progress,
   Stopped,

@@ -8,7 +8,7 @@ import { LinesAsk } from './LinesAsk.tsx';
 import { NumberAsk } from './NumberAsk.tsx';
 import { PickAsk } from './PickAsk.tsx';
 import { TextAsk } from './TextAsk.tsx';
-import { type OnQuestion, useAnswer } from './useAnswer.ts';
+import { useAnswer } from './useAnswer.ts';
 
 export interface AskFieldProps {
   readonly asked: Asked;
@@ -16,13 +16,6 @@ export interface AskFieldProps {
   readonly needed: string | undefined;
   /** Called when the question is looked at: the pad says what it is for. */
   readonly onLook: () => void;
-}
-
-/** What every way of answering is handed. */
-export interface AskControlProps {
-  readonly asked: Asked;
-  readonly on: OnQuestion;
-  readonly id: string;
 }
 
 /** One question: what is asked, how it is measured, the answer, who found it when and with what. */

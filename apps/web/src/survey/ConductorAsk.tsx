@@ -1,6 +1,6 @@
 import { type Conductor, conductorSizes } from '@eaveline/job';
 import styles from './Ask.module.css';
-import type { AskControlProps } from './AskField.tsx';
+import type { AskControlProps } from './askControl.ts';
 import { useFactDesk } from './factDesk.ts';
 
 /** Size and metal of a cable: the sizes the tables hold, by the region's own measure. */

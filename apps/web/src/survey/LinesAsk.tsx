@@ -1,6 +1,6 @@
 import type { Job } from '@eaveline/job';
 import styles from './Ask.module.css';
-import type { AskControlProps } from './AskField.tsx';
+import type { AskControlProps } from './askControl.ts';
 import { useFactDesk } from './factDesk.ts';
 
 /** Lines a supply has. */

@@ -2,7 +2,7 @@ import { quantityRefusalWords, readQuantity } from '@eaveline/job';
 import { useState } from 'react';
 import { figure } from '../words/figure.ts';
 import styles from './Ask.module.css';
-import type { AskControlProps } from './AskField.tsx';
+import type { AskControlProps } from './askControl.ts';
 
 export interface NumberAskProps extends AskControlProps {
   readonly unit: string;

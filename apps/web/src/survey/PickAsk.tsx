@@ -2,7 +2,7 @@ import type { Answer } from '@eaveline/job';
 import { usualAnswer } from '@eaveline/plan';
 import { Caution } from '../parts/Caution.tsx';
 import styles from './Ask.module.css';
-import type { AskControlProps } from './AskField.tsx';
+import type { AskControlProps } from './askControl.ts';
 import { useFactDesk } from './factDesk.ts';
 
 interface Option {

@@ -1,5 +1,5 @@
 import styles from './Ask.module.css';
-import type { AskControlProps } from './AskField.tsx';
+import type { AskControlProps } from './askControl.ts';
 
 export interface TextAskProps extends AskControlProps {
   readonly type: 'text' | 'date';
