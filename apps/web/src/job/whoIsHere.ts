@@ -23,13 +23,18 @@ function remember(key: string, value: string): void {
   }
 }
 
-/** Name of the person at this device; empty until somebody says. */
-export function whoIsHere(): string {
+/** As it is being typed. */
+function typed(): string {
   return remembered(WHO) ?? '';
 }
 
+/** Name of the person at this device; empty until somebody says. */
+export function whoIsHere(): string {
+  return typed().trim();
+}
+
 export function sayWhoIsHere(name: string): void {
-  remember(WHO, name.trim());
+  remember(WHO, name);
   for (const listener of listeners) listener();
 }
 
@@ -42,14 +47,14 @@ export function thisDevice(): string {
   return name;
 }
 
-/** Name of the person at this device, kept up to date on the screen. */
+/** Name of the person at this device, kept up to date on the screen; as it is typed, so that a space between two names can be. */
 export function useWho(): string {
   return useSyncExternalStore(
     (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    whoIsHere,
+    typed,
     () => '',
   );
 }

@@ -1,13 +1,6 @@
-import { useState } from 'react';
+import { sayWhoIsHere, useWho } from '../job/whoIsHere.ts';
 
-const KEPT_AS = 'eaveline-person';
-
-/** Who works with this device, remembered on it: named once, then offered wherever somebody has to be named. */
+/** Who works with this device: named once, then offered wherever somebody has to be named. */
 export function useDevicePerson(): readonly [string, (name: string) => void] {
-  const [name, setName] = useState(() => localStorage.getItem(KEPT_AS) ?? '');
-  const remember = (next: string) => {
-    localStorage.setItem(KEPT_AS, next);
-    setName(next);
-  };
-  return [name, remember];
+  return [useWho(), sayWhoIsHere];
 }
