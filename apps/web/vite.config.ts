@@ -42,7 +42,7 @@ const onDevice = VitePWA({
   },
   includeManifestIcons: false, // they are among the files below
   workbox: {
-    globPatterns: ['**/*.{js,css,html,svg,png,wasm,ttf,woff2}'],
+    globPatterns: ['**/*.{js,css,html,svg,png,wasm,ttf,woff,woff2}'],
     maximumFileSizeToCacheInBytes: 8 << 20,
     navigateFallback: '/index.html',
     navigateFallbackDenylist: [/^\/api\//],
