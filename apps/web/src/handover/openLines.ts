@@ -35,7 +35,7 @@ export function openLines(ends: OpenEnds): OpenLine[] {
       '08',
     ),
     line(asking, 'ask', `${many(asking, 'question', 'waits', 'wait')} for an answer.`, 'No question is open.', '08'),
-    line(facts, 'ask', `${many(facts, 'fact', 'is', 'are')} not found out.`, 'The survey is whole.', '01'),
+    line(facts, 'ask', `${many(facts, 'fact', 'is', 'are')} not known.`, 'Every fact is known.', '01'),
     line(
       testsPast,
       'fails',

@@ -19,9 +19,9 @@ const site = (more: object) =>
     },
   }) as unknown as Plan;
 
-test('says how much the survey lacks, and which weather it stands on and how far away', () => {
+test('says how much is not known, and which weather it stands on and how far away', () => {
   expect(headOfSite(site({}), 'Kestrel Rise')).toEqual({
-    sentence: 'Kestrel Rise. The survey lacks two facts of 67.',
+    sentence: 'Kestrel Rise. Two facts of 67 are not known.',
     quiet: 'Monthly normals of Melbourne and 2 more, 90 km away. Half within 3.3 %.',
   });
 });
@@ -29,5 +29,5 @@ test('says how much the survey lacks, and which weather it stands on and how far
 test('weather from too far away is said to be so', () => {
   const climate = { kind: 'weather file', name: 'Aurora', places: [], distanceKm: 14800, far: true, quality: 'q' };
   expect(headOfSite(site({ climate, missing: [] }), 'A').quiet).toContain('14800 km away, farther than it may carry');
-  expect(headOfSite(site({ missing: [] }), 'A').sentence).toBe('A. The survey is whole.');
+  expect(headOfSite(site({ missing: [] }), 'A').sentence).toBe('A. Every fact is known.');
 });

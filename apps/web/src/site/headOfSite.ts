@@ -15,12 +15,12 @@ function weather({ climate }: Pick<Plan, 'site'>['site']): string {
   return `${what} of ${placeWords(climate)}, ${howFar(climate)}`;
 }
 
-/** Where it is, and what the survey lacks; below it which weather, and how far away it was taken. */
+/** Where it is, and how many facts are not known yet, whoever brings them; below it which weather, and how far away it was taken. */
 export function headOfSite({ site }: Pick<Plan, 'site'>, place: string): Head {
   const { missing, survey } = site;
   const lacks =
     missing.length === 0
-      ? 'The survey is whole'
-      : `The survey lacks ${counted(missing.length, 'fact')} of ${survey.wanted}`;
+      ? 'Every fact is known'
+      : `${sentence(counted(missing.length, 'fact'))} of ${survey.wanted} ${missing.length === 1 ? 'is' : 'are'} not known`;
   return { sentence: `${sentence(place)}. ${lacks}.`, quiet: `${weather(site)}. ${sentence(site.climate.quality)}.` };
 }
