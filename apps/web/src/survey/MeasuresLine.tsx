@@ -20,13 +20,15 @@ export function MeasuresLine({ plane }: MeasuresLineProps) {
       {measuresOf(plane).map((measures) => {
         const closes = measures.apart <= letPass;
         return (
-          <li key={measures.what} data-state={closes ? 'meets' : 'fails'} role={closes ? undefined : 'alert'}>
+          <li key={measures.what} data-state={closes ? 'meets' : 'fails'}>
             <Mark state={closes ? 'meets' : 'fails'} size={16} />
-            <span>
+            <span role={closes ? undefined : 'alert'}>
               <b>{measures.what === 'slope' ? 'Slope, by tape and by plan' : 'Ridge and eave'}</b>{' '}
-              {closes
-                ? `${mm(measures.firstM)} and ${mm(measures.secondM)} mm: ${figure(100 * measures.apart, 1)} in 100 apart. They close.`
-                : apartWords(measures)}
+              <span>
+                {closes
+                  ? `${mm(measures.firstM)} and ${mm(measures.secondM)} mm: ${figure(100 * measures.apart, 1)} in 100 apart. They close.`
+                  : apartWords(measures)}
+              </span>
             </span>
           </li>
         );

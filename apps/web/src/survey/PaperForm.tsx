@@ -14,11 +14,12 @@ export function PaperForm({ job }: PaperFormProps) {
     return drawingsOf(sheets).map((drawing) => ({ title: drawing.title, svg: svgOf(drawing, { style: 'none' }) }));
   }, [job]);
   return (
-    <div className={styles.pages} data-form>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: nothing else on it can be reached, and it has to be scrolled by key
+    <section className={styles.pages} data-form aria-label="The form" tabIndex={0}>
       {pages.map(({ title, svg }) => (
         <Page key={title} svg={svg} />
       ))}
-    </div>
+    </section>
   );
 }
 
