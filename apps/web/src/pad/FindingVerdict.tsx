@@ -31,7 +31,7 @@ export function FindingVerdict({ finding }: FindingVerdictProps) {
         {pair && (
           <span>
             {' '}
-            {pair.value}&nbsp;{unit}, {sense} {pair.limit}
+            {pair.value}&nbsp;{unit}, {sense} {pair.limit}&nbsp;{unit}
           </span>
         )}
       </p>

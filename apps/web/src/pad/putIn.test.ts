@@ -33,7 +33,7 @@ test('names, and the first words of a name; an index below the line', () => {
     figure('Home run', 3.46, 'V', 'ΔU₂'),
     figure('Mains', 0.38, 'V', 'ΔU₃'),
   ]);
-  expect(putIn(far)).toBe('1.58\u00a0V + 3.46\u00a0V + 0.38\u00a0V');
+  expect(putIn(far)).toBe('1.58\u00a0V + 3.46\u00a0V + 0.380\u00a0V');
 });
 
 test('products go before sums, brackets before both; what follows a comma is words', () => {

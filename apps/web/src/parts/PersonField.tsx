@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import styles from './Field.module.css';
+import { Mark } from './Mark.tsx';
 import { TypedField } from './TypedField.tsx';
 
 export interface PersonFieldProps {
@@ -32,7 +33,11 @@ export function PersonField({ label, value, people, onPick, refusal }: PersonFie
         </svg>
       </span>
       <span className={styles.said} aria-live="polite">
-        {refusal !== undefined && <span data-state="fails">{refusal}</span>}
+        {refusal !== undefined && (
+          <span data-state="fails">
+            <Mark state="fails" size={15} /> {refusal}
+          </span>
+        )}
       </span>
     </div>
   );

@@ -61,11 +61,13 @@ export function SpecimensPage() {
             </OnPapers>
           </Part>
           {GROUPS.map((group) => (
-            <Part key={group} title={group} ruled>
-              {SPECIMENS.filter((each) => each.group === group).map((each) => (
-                <OneSpecimen key={each.name} specimen={each} />
-              ))}
-            </Part>
+            <div key={group} data-group={group}>
+              <Part title={group} ruled>
+                {SPECIMENS.filter((each) => each.group === group).map((each) => (
+                  <OneSpecimen key={each.name} specimen={each} />
+                ))}
+              </Part>
+            </div>
           ))}
           <Part title="Proof of the letters" ruled>
             <GlyphProof />

@@ -16,7 +16,10 @@ const current = worked(
   'A',
   'n · I',
   'sum',
-  [given('n', 9, '', 'case'), given('I', 1.739, 'A', 'case')],
+  [
+    { ...given('n', 9, '', 'case'), symbol: 'n' },
+    { ...given('one unit', 1.739, 'A', 'case'), symbol: 'I' },
+  ],
   {
     symbol: 'I',
   },
@@ -54,7 +57,7 @@ const base: Finding = {
       value: 4.25,
       changes: [{ path: ['choices', 'trunks', 'a', 'feedDrop'], value: 5 }],
     },
-    { words: 'Or split trunk A in two.' },
+    { words: 'Split trunk A in two.' },
   ],
   needs: [],
   sheet: '04',

@@ -50,9 +50,12 @@ function WideDrawing() {
   const room = useRef<HTMLDivElement>(null);
   return (
     <Sideways room={room}>
-      <svg width="900" height="40" aria-hidden="true">
-        <path className="pen50" d="M4 20H896" />
-      </svg>
+      <Drawing width={900} height={40} label="a long cable">
+        <Thing id="trunk:a" label="Trunk A" selected={false} onSelect={nothing}>
+          <path className="pen50" d="M4 20H896" />
+          <rect className="ring" x="2" y="8" width="892" height="24" />
+        </Thing>
+      </Drawing>
     </Sideways>
   );
 }
@@ -107,12 +110,12 @@ export const drawingParts: readonly Specimen[] = [
     ].map(([state, lines]) => ({
       state: state as string,
       show: (
-        <svg width="200" height="22" role="img" aria-label={`tube of ${state}`}>
-          <Tube d="M34 11H166" lines={lines as ('L1' | 'L2' | 'L3')[]} />
+        <svg width="228" height="22" role="img" aria-label={`tube of ${state}`}>
+          <Tube d="M62 11H166" lines={lines as ('L1' | 'L2' | 'L3')[]} />
           <text className="close" x="0" y="15">
             {(lines as string[]).join('·')}
           </text>
-          <text className="close" x="200" y="15" textAnchor="end">
+          <text className="close" x="174" y="15">
             {(lines as string[]).join('·')}
           </text>
         </svg>
