@@ -50,6 +50,14 @@ test('products go before sums, brackets before both; what follows a comma is wor
   expect(putIn(r)).toBe('7.98\u00a0mΩ/m · (1 + 0.00393 · (75\u00a0°C − 20))');
 });
 
+test('a sum line under line: a factor is as exact as it is written', () => {
+  // 770.259 · 0.98 = 754.854; 0.9800 stands for 0.97995 to 0.98005
+  const dust = (kwh: number) =>
+    worked('dust', kwh, 'kWh', 'the line before × 0.9800', 'by hand', [figure('glancing light', 770.259, 'kWh')]);
+  expect(putIn(dust(754.82))).toBe('770\u00a0kWh × 0.9800');
+  expect(putIn(dust(754))).toBeUndefined();
+});
+
 test('nothing that does not come to the figure is written', () => {
   // per mille against share, a sentence, two inputs of one name, a term nobody gave
   const inputs = [figure('a', 2, ''), figure('b', 3, '')];

@@ -5,10 +5,15 @@ import { valueWords } from './valueWords.ts';
 interface Term {
   readonly words: string;
   readonly value: number;
+  /** Share of it that rounding hides, where it is written in the formula itself: 0.98 is 0.975 to 0.985. */
+  readonly hidden: number;
 }
 
-/** Shares of one that a figure may be off by rounding of its inputs' own figures. */
+/** Share of one that a figure may be off by the rounding of the machine. */
 const SAME = 1e-6;
+
+/** What a sum that is written line under line calls its first input. */
+const LINE_BEFORE = 'the line before';
 
 /**
  * A formula with its figures put in: `ΔU = 2 · r · I · L` becomes `2 · 3.56 mΩ/m · 15.7 A · 31 m`.
@@ -24,18 +29,26 @@ export function putIn({ formula, inputs = [], value }: Working): string | undefi
   const pieces = split(bare, [...terms.keys()]);
   const read = pieces.map((piece): Term | string | undefined => {
     if (/^[\s+−·×÷/()]*$/.test(piece)) return piece;
-    const figure = Number(piece.trim());
-    return terms.get(piece) ?? (Number.isFinite(figure) ? { words: piece.trim(), value: figure } : undefined);
+    return terms.get(piece) ?? writtenFigure(piece.trim());
   });
   if (read.some((each) => each === undefined)) return undefined;
   const known = read as readonly (Term | string)[];
   if (!known.some((each) => typeof each === 'string' && /[+−·×÷/]/.test(each))) return undefined;
   const result = evaluate(known);
-  if (result === undefined || Math.abs(result - value) > SAME * Math.abs(value) + 1e-12) return undefined;
+  const share = known.reduce((sum, each) => sum + (typeof each === 'string' ? 0 : each.hidden), SAME);
+  if (result === undefined || Math.abs(result - value) > share * Math.abs(value) + 1e-12) return undefined;
   return known
     .map((each) => (typeof each === 'string' ? each : each.words))
     .join('')
     .trim();
+}
+
+/** A figure of the formula itself. A whole one is exact; one with decimals is as exact as it is written. */
+function writtenFigure(text: string): Term | undefined {
+  const value = Number(text);
+  if (!Number.isFinite(value)) return undefined;
+  const decimals = text.split('.')[1]?.length ?? 0;
+  return { words: text, value, hidden: decimals === 0 ? 0 : (0.5 * 10 ** -decimals) / Math.abs(value) };
 }
 
 /** What stands behind the equals sign, without the words that follow a comma. */
@@ -52,9 +65,10 @@ function termsOf(inputs: readonly Working[]): ReadonlyMap<string, Term> {
   };
   for (const input of inputs) {
     if (typeof input.value !== 'number') continue;
-    const term = { words: valueWords(input), value: input.value };
+    const term = { words: valueWords(input), value: input.value, hidden: 0 };
     const firsts = new Set([input.symbol, input.name, input.name.split(',')[0], input.name.split(' ')[0]]);
     for (const key of firsts) add(key, term);
+    if (input === inputs[0]) add(LINE_BEFORE, term);
   }
   return new Map([...found].flatMap(([key, term]) => (term === undefined ? [] : [[key, term] as const])));
 }
