@@ -18,7 +18,7 @@ walk(
     await soon(() => titleCell(page, 'checked').textContent()).toMatch(/^checkedNia Rees, \d+ \w+ \d{4}$/);
 
     await openSheet(page, server.url, 'kestrel-rise', '04');
-    await main.getByRole('button', { name: 'Feed it at the fifth drop' }).click();
+    await main.getByRole('button', { name: 'Feed it at the fifth drop', exact: true }).click();
     await soon(() => titleCell(page, 'checked').textContent()).toBe('checkedNia Rees, for an earlier design');
     await page.keyboard.press('=');
     await settled(page, '12');
