@@ -137,7 +137,7 @@ test('after an act one job is read anew', async () => {
   await book.again('kestrel-rise');
   await vi.waitFor(() => expect(where()).toEqual(['kestrel-rise: both']));
   expect(book.state().entries[0]).toMatchObject({ differs: true, job: { name: 'Aviary' } });
-  await store.remove('kestrel-rise');
+  await store.remove('kestrel-rise', () => true);
   server.jobs.clear();
   await book.open();
   expect(where()).toEqual([]);

@@ -7,6 +7,7 @@ import { makeJobKeeper } from '../job/jobKeeper.ts';
 import type { OnDevice, OnServer } from '../job/keeping.ts';
 import type { PageChannel } from '../job/pageChannel.ts';
 import { parsed } from '../job/parsed.ts';
+import { recordsOfBoth } from '../job/records.ts';
 import { makeServerMeeting } from '../job/serverMeeting.ts';
 import { type KeepParts, type Outcome, wordsOf } from './keepJob.ts';
 
@@ -42,23 +43,11 @@ export function changeKeptJob(
  */
 export function takeNewerState(here: Job, file: Job, said: string, parts: ChangeParts): Promise<Outcome> {
   return step(here, said, parts, (now) => {
-    const read = parsed({ ...file, records: together(now.records, file.records) });
+    const read = parsed({ ...file, records: recordsOfBoth(now.records, file.records) });
     if (read.job !== undefined) return read.job;
     const [stop] = read.stops;
     return stop === undefined ? 'The records of both do not go together.' : refusalWords(stop);
   });
-}
-
-function together(here: Job['records'], file: Job['records']): Job['records'] {
-  return {
-    ...here,
-    ...file,
-    serials: { ...here.serials, ...file.serials },
-    readings: { ...here.readings, ...file.readings },
-    torques: { ...here.torques, ...file.torques },
-    photos: { ...here.photos, ...file.photos },
-    signatures: { ...here.signatures, ...file.signatures },
-  };
 }
 
 /** @param after  the job as it is to be, made of how it stands; words where that cannot be. */
@@ -90,7 +79,7 @@ async function step(
     onApart: (words) => notices.add(`${words} Open it to pick one.`),
   });
   try {
-    if ((await keeper.read()) === undefined) keeper.takeOn(job, undefined);
+    if ((await keeper.read()) === undefined) await keeper.takeOn(job);
     const document = await keeper.ready();
     // both agree on how it stands first: then the server has only this one step to take
     await meeting.meet();

@@ -29,7 +29,7 @@ test('a new job is on the device before the server is asked; with the server awa
 
 test('a device without room keeps nothing, says so, and the server is not given what the device has not', async () => {
   const full = parts();
-  full.store.add = () => Promise.reject(new StoreFull('This device has no more room.'));
+  full.store.addNew = () => Promise.reject(new StoreFull('This device has no more room.'));
   const { done, words } = await keepNewJob(kestrelRise, full);
   expect(done).toBe(false);
   expect(words).toContain('This device has no more room. Save its file.');

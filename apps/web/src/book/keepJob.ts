@@ -1,6 +1,7 @@
 import type { Job } from '@eaveline/job';
+import { editsBetween } from '@eaveline/sync/edits';
 import type { JobStore } from '@eaveline/sync/store';
-import type { JobServer } from '../job/jobServer.ts';
+import { type JobServer, NEVER_SAVED } from '../job/jobServer.ts';
 import { readCopy, sameState } from './copies.ts';
 import { servedOf } from './servedOf.ts';
 
@@ -26,9 +27,11 @@ export const wordsOf = (error: unknown) => (error instanceof Error ? error.messa
 export async function keepNewJob(job: Job, parts: KeepParts): Promise<Outcome> {
   const { store, now } = parts;
   try {
-    if ((await store.kept(job.id)) !== undefined)
-      return { done: false, words: `${job.id} is kept on this device already. Nothing was written over it.` };
-    await store.add({ id: job.id, job, keptAt: now().toISOString() }, []);
+    const mine = { id: job.id, job, keptAt: now().toISOString() };
+    const already = { done: false, words: `${job.id} is kept on this device already. Nothing was written over it.` };
+    if ((await store.kept(job.id)) !== undefined) return already;
+    const there = await store.addNew(mine);
+    if (there.keptAt !== mine.keptAt) return already;
   } catch (error) {
     return { done: false, words: `${job.name} could not be kept on this device: ${wordsOf(error)} Save its file.` };
   }
@@ -45,7 +48,7 @@ export async function sendToServer(job: Job, { server }: Pick<KeepParts, 'server
       if (theirs !== undefined && sameState(theirs, job)) return { done: true, words: 'The server has it.' };
       return { done: false, words: 'The server has another job of this id, and keeps it.' };
     }
-    const saved = await server.put(job.id, job);
+    const saved = await server.put(job.id, job, NEVER_SAVED);
     if (saved.kind === 'saved') return { done: true, words: 'The server has it too.' };
     if (saved.kind === 'refused') return { done: false, words: `The server did not take it: ${saved.words}` };
     return { done: false, words: 'Somebody gave the server this job meanwhile.' };
@@ -57,7 +60,7 @@ export async function sendToServer(job: Job, { server }: Pick<KeepParts, 'server
 /** Keeps a job of the server on this device too, so that it opens without the server. */
 export async function keepOnDevice(job: Job, { store, now }: Pick<KeepParts, 'store' | 'now'>): Promise<Outcome> {
   try {
-    if ((await store.kept(job.id)) === undefined) await store.add({ id: job.id, job, keptAt: now().toISOString() }, []);
+    await store.addNew({ id: job.id, job, keptAt: now().toISOString() });
     return { done: true, words: `${job.name} is kept on this device too.` };
   } catch (error) {
     return { done: false, words: `${job.name} could not be kept on this device: ${wordsOf(error)}` };
@@ -81,7 +84,14 @@ export async function removeFromDevice(
     const theirs = readCopy(id, there.served.document).job;
     if (mine === undefined || theirs === undefined || !sameState(mine, theirs))
       return stays('The server holds another state of it. Open it, let the two come together, then remove it.');
-    await store.remove(id);
+    // what was kept while the server was asked is in nobody else's hands
+    if (
+      !(await store.remove(
+        id,
+        (still) => still?.keptAt === kept.keptAt && editsBetween(still.job, kept.job).length === 0,
+      ))
+    )
+      return stays('It was changed at this moment.');
     return { done: true, words: `${mine.name} is removed from this device. The server has it.` };
   } catch (error) {
     return stays(wordsOf(error));

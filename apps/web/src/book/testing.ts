@@ -35,7 +35,7 @@ export function testServer(...jobs: readonly Job[]): TestServer {
     async put(id, document, revision): Promise<Saved> {
       reach();
       const found = kept.get(id);
-      if (revision !== undefined && revision !== `"${found?.revision}"`) return { kind: 'seen before' };
+      if (revision !== undefined && revision !== `"${found?.revision ?? 0}"`) return { kind: 'seen before' };
       kept.set(id, { document, revision: (found?.revision ?? 0) + 1 });
       return { kind: 'saved', revision: `"${(found?.revision ?? 0) + 1}"` };
     },

@@ -1,9 +1,10 @@
-import type { JobDocument, Reason } from '@eaveline/sync';
+import type { JobDocument, Reason, StoredHistory } from '@eaveline/sync';
 import { type Edit, editsBetween } from '@eaveline/sync/edits';
-import type { JobStore, KeptJob, ServerMark, StoredChange } from '@eaveline/sync/store';
+import { type JobStore, type KeptJob, laterMark, type ServerMark, type StoredChange } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
 import { type OnDevice, wordsOf } from './keeping.ts';
 import type { PageChannel, PageNews } from './pageChannel.ts';
+import { parsed } from './parsed.ts';
 
 export interface KeeperParts {
   readonly store: JobStore;
@@ -24,41 +25,59 @@ export interface JobKeeper {
   /** How the job stands on this device; undefined where it is not here. */
   kept(): KeptJob | undefined;
   read(): Promise<KeptJob | undefined>;
-  /** Takes a job of another place onto this device. */
-  takeOn(job: unknown, server: ServerMark | undefined): void;
+  /** Takes a job of another place onto this device, unless there is one: the one there stays, and is told. */
+  takeOn(job: unknown): Promise<KeptJob>;
   /** The history, once its core is there. */
   document(): JobDocument | undefined;
   ready(): Promise<JobDocument>;
+  /** True while edits of several pages do not read together. The job kept is then the last one that reads. */
+  torn(): boolean;
   /** Takes edits that lead to `job`. They are being kept when this comes back, and kept when `settled` does. */
   commit(job: unknown, edits: readonly Edit[], reason: Reason): void;
   /** Keeps changes that are in the document already. */
   keep(job: unknown, changes: readonly StoredChange[]): void;
   agreed(server: ServerMark): void;
+  /** A state was sent and no answer came: the server may hold it. */
+  maybeSent(heads: readonly string[]): void;
   /** Settles when all that was taken so far is on the device, or was refused. */
   settled(): Promise<void>;
   tryAgain(): void;
+  /** Lets go of the job, once all is on the device; until then it goes on being tried. */
   close(): void;
 }
 
 const TRY_AGAIN_AFTER_MS = 10_000;
 /** So many loose changes make opening slow: they are folded into one. */
 const FOLD_FROM = 300;
+/** So many unanswered states are looked through for the one the server may hold. */
+const SENT_AT_MOST = 20;
 
 const BEGUN: Reason = { who: '', what: 'Begun', device: '', step: 'begun', kind: 'begun' };
+const READ: Reason = { ...BEGUN, what: 'Filled in by reading it', step: 'read', kind: 'taken in' };
+
+const nothingIn = ({ snapshot, changes }: StoredHistory) => snapshot === undefined && changes.length === 0;
 
 export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   const { store, documents, channel, now, later, onDevice, onNews, onNotice } = parts;
   let kept: KeptJob | undefined;
   /** As read from the store, or as taken on: what the history grows from. */
   let found: KeptJob | undefined;
+  /** True until it is known that what is written here takes the place of nothing that was never read. */
+  let unsure = true;
   let document: JobDocument | undefined;
+  let torn = false;
   let loading: Promise<JobDocument> | undefined;
   /** Edits made before the history was open. */
   let waiting: { readonly edits: readonly Edit[]; readonly reason: Reason; readonly atS: number }[] = [];
+  /** States written before the history was open: they hold what `waiting` holds. */
+  let writtenBefore: KeptJob[] = [];
   let unwritten: StoredChange[] = [];
   let unheard: PageNews[] = [];
   let writing: Promise<void> = Promise.resolve();
+  let toldCount = 0;
   let asked = 0;
+  let refused = false;
+  let closed = false;
   let callOff = () => {};
   const nowS = () => Math.floor(now().getTime() / 1000);
 
@@ -72,54 +91,120 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       const [state, changes] = [kept, unwritten];
       unwritten = [];
       try {
+        await makeSure(state);
         await store.add(state, changes);
-        if (changes.length > 0) channel.tell({ changes, kept: state });
-        if (mine === asked) onDevice({ kind: 'kept', at: new Date(state.keptAt) });
       } catch (error) {
         unwritten = [...changes, ...unwritten];
+        refused = true;
         onDevice({ kind: 'refused', words: wordsOf(error) });
         callOff();
         callOff = later(write, TRY_AGAIN_AFTER_MS);
+        return;
       }
+      refused = false;
+      if (document === undefined) writtenBefore = [...writtenBefore, state];
+      tell(state, changes);
+      if (mine === asked) onDevice({ kind: 'kept', at: new Date(state.keptAt) });
+      if (closed && mine === asked) letGo();
     });
   }
 
-  function stands(job: unknown, more: Partial<KeptJob> = {}): void {
-    const heads = document?.heads();
-    kept = { ...kept, id, job, keptAt: now().toISOString(), ...(heads === undefined ? {} : { heads }), ...more };
+  /** A job of another place never goes over one that this page could not read. */
+  async function makeSure(state: KeptJob): Promise<void> {
+    if (!unsure) return;
+    const there = await store.addNew(state);
+    if (there.keptAt !== state.keptAt && there.keptAt !== found?.keptAt)
+      throw new Error('This device holds this job already, as it could not be read before. Reload the page to see it.');
+    unsure = false;
+  }
+
+  function tell(state: KeptJob, changes: readonly StoredChange[]): void {
+    const count = state.server?.count ?? 0;
+    if (changes.length === 0 && count <= toldCount) return;
+    toldCount = Math.max(toldCount, count);
+    channel.tell({ changes, kept: state });
+  }
+
+  function letGo(): void {
+    callOff();
+    channel.close();
+  }
+
+  /** The job stands so now. While edits do not read together, it is still named by the last heads that did. */
+  function stands(job: unknown): void {
+    const heads = torn ? undefined : document?.heads();
+    kept = { ...kept, id, job, keptAt: now().toISOString(), ...(heads === undefined ? {} : { heads }) };
+  }
+
+  /** The job as the document has it now stands, where it reads. */
+  function standsAsMerged(merged: JobDocument): unknown {
+    const job = merged.job();
+    torn = parsed(job).job === undefined;
+    if (!torn) stands(job);
+    return job;
+  }
+
+  /** How the job was before edits that wait here: as found, or as another page has kept it since. */
+  async function baseNow(): Promise<KeptJob> {
+    const there = await store.kept(id);
+    const own = (one: KeptJob) => one.keptAt === there?.keptAt && editsBetween(one.job, there.job).length === 0;
+    const base = there === undefined || writtenBefore.some(own) ? found : there;
+    if (base === undefined) throw new Error('The job is not on this device');
+    return base;
   }
 
   async function openHistory(): Promise<JobDocument> {
     const { beginDocument, openDocument } = await documents();
-    const base = found;
-    if (base === undefined) throw new Error('The job is not on this device');
-    const history = await store.history(id);
-    if (history.snapshot === undefined && history.changes.length === 0) {
-      const begun = beginDocument(base.job, BEGUN, 0);
-      unwritten.push(...begun.changes);
-      return begun.document;
-    }
-    let opened: JobDocument;
-    try {
-      opened = openDocument(history);
-    } catch (error) {
-      if (!(error instanceof Error) || error.name !== 'HistoryUnreadable') throw error;
-      await store.setAside(id, now().toISOString());
-      onNotice(
-        `The history of this job does not read (${error.message}). The job stands as it was last kept, and a new history begins here. What does not read is laid aside on this device, whole.`,
-      );
-      const begun = beginDocument(base.job, { ...BEGUN, what: 'Begun again: the history before did not read' }, nowS());
-      unwritten.push(...begun.changes);
-      return begun.document;
-    }
-    if (history.changes.length >= FOLD_FROM) {
-      await store
-        .fold(id, (all) => openDocument(all).snapshot())
-        .catch((error: unknown) =>
-          onNotice(`The history could not be folded together: ${wordsOf(error)} It is whole as it is.`),
+    const isDamaged = (history: StoredHistory) => {
+      if (nothingIn(history)) return false;
+      try {
+        openDocument(history);
+        return false;
+      } catch {
+        return true;
+      }
+    };
+    let reason = BEGUN;
+    let atS = 0;
+    for (;;) {
+      await writing;
+      const base = await baseNow();
+      found = base;
+      const server = laterMark(kept?.server, base.server);
+      if (kept !== undefined && server !== undefined) kept = { ...kept, server };
+      let history = await store.history(id);
+      if (nothingIn(history)) {
+        // whoever is first begins it: two beginnings of two states would never read together
+        const begun = beginDocument(parsed(base.job).job ?? base.job, reason, atS);
+        try {
+          history = await store.begin(id, begun.changes);
+        } catch {
+          unwritten.push(...begun.changes); // no room for it now: it is written, and refused in words, with the rest
+          return begun.document;
+        }
+      }
+      try {
+        const opened = openDocument(history);
+        if (history.changes.length >= FOLD_FROM) await fold((all) => openDocument(all).snapshot());
+        return withProjection(opened, base);
+      } catch (error) {
+        if (!(error instanceof Error) || error.name !== 'HistoryUnreadable') throw error;
+        await store.setAside(id, now().toISOString(), isDamaged);
+        onNotice(
+          `The history of this job does not read (${error.message}). The job stands as it was last kept, and a new history begins here. What does not read is laid aside on this device, whole.`,
         );
+        reason = { ...BEGUN, what: 'Begun again: the history before did not read' };
+        atS = nowS();
+      }
     }
-    return withProjection(opened, base);
+  }
+
+  async function fold(snapshotOf: (history: StoredHistory) => Uint8Array): Promise<void> {
+    try {
+      await store.fold(id, snapshotOf);
+    } catch (error) {
+      onNotice(`The history could not be folded together: ${wordsOf(error)} It is whole as it is.`);
+    }
   }
 
   /** A state kept while the history was closed is an edit made on the state it grew from. */
@@ -130,9 +215,11 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       step: `kept ${base.keptAt}`,
       kind: 'edit',
     };
-    if (base.heads !== undefined && opened.has(base.heads)) {
-      unwritten.push(...opened.takeIn(base.job, base.heads, reason, nowS()));
-    } else {
+    // a state that names no moment had no history yet: it grew from what the history began with
+    const [first] = opened.moments();
+    const grownFrom = base.heads ?? (first === undefined ? [] : [first.hash]);
+    if (opened.has(grownFrom)) unwritten.push(...opened.takeIn(base.job, grownFrom, reason, nowS()));
+    else {
       const change = opened.commit(editsBetween(opened.job(), base.job), reason, nowS());
       if (change !== undefined) unwritten.push(change);
     }
@@ -144,28 +231,50 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     if (change !== undefined) unwritten.push(change);
   }
 
-  function hear({ changes, kept: theirs }: PageNews): void {
+  function hear(news: PageNews): void {
     if (document === undefined) {
-      unheard.push({ changes, kept: theirs });
+      unheard.push(news);
       return;
     }
-    if (!document.merge(changes.map(({ bytes }) => bytes))) return;
-    const job = document.job();
-    if (theirs.server !== undefined) kept = { ...(kept as KeptJob), server: theirs.server };
-    stands(job);
-    if (theirs.heads === undefined || document.heads().join() !== theirs.heads.join()) write();
-    onNews(job, theirs.job);
+    const server = laterMark(kept?.server, news.kept.server);
+    if (kept !== undefined && server !== undefined) kept = { ...kept, server };
+    try {
+      if (document.merge(news.changes.map(({ bytes }) => bytes))) heard(document, news.kept);
+      if (document.lacks()) void catchUp(news.kept);
+    } catch (error) {
+      onNotice(`What another page changed does not read here: ${wordsOf(error)} It is kept. Reload this page.`);
+    }
   }
   channel.onNews(hear);
 
+  function heard(merged: JobDocument, theirs: KeptJob): void {
+    const job = standsAsMerged(merged);
+    if (!torn && merged.heads().join() !== theirs.heads?.join()) write();
+    onNews(job, theirs.job);
+  }
+
+  /** News was missed, as where a browser had laid the page to sleep: all of it lies in the store. */
+  async function catchUp(theirs: KeptJob): Promise<void> {
+    try {
+      const history = await store.history(id);
+      if (document?.mergeHistory(history)) heard(document, theirs);
+    } catch (error) {
+      onNotice(`What another page changed could not be read: ${wordsOf(error)} It is kept. Reload this page.`);
+    }
+  }
+
   async function load(): Promise<JobDocument> {
     const opened = await openHistory();
+    const base = found;
     document = opened;
+    const before = parsed(opened.job()).job;
+    const settled = before === undefined ? undefined : opened.settle(editsBetween(opened.job(), before), READ);
+    if (settled !== undefined) unwritten.push(settled);
     for (const { edits, reason, atS } of waiting) take(edits, reason, atS);
     waiting = [];
-    const job = opened.job();
-    stands(job);
-    if (unwritten.length > 0) write();
+    writtenBefore = [];
+    standsAsMerged(opened);
+    if (unwritten.length > 0 || kept?.heads?.join() !== base?.heads?.join()) write();
     for (const news of unheard) hear(news);
     unheard = [];
     return opened;
@@ -176,27 +285,49 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     async read() {
       found = await store.kept(id);
       kept = found;
+      unsure = found === undefined;
       if (kept !== undefined) onDevice({ kind: 'kept', at: new Date(kept.keptAt) });
       return kept;
     },
-    takeOn(job, server) {
-      found = { id, job, keptAt: now().toISOString(), ...(server === undefined ? {} : { server }) };
-      kept = found;
-      write();
+    async takeOn(job) {
+      const taken: KeptJob = { id, job, keptAt: now().toISOString() };
+      found = taken;
+      kept = taken;
+      try {
+        const there = await store.addNew(taken);
+        found = there;
+        kept = there;
+        unsure = false;
+        onDevice({ kind: 'kept', at: new Date(there.keptAt) });
+        return there;
+      } catch (error) {
+        refused = true;
+        onDevice({ kind: 'refused', words: wordsOf(error) });
+        callOff();
+        callOff = later(write, TRY_AGAIN_AFTER_MS);
+        return taken;
+      }
     },
     document: () => document,
     ready() {
       loading ??= load();
       loading.catch(() => {
-        loading = undefined; // next time may go better
+        if (document === undefined) loading = undefined; // next time may go better
       });
       return loading;
     },
+    torn: () => torn,
     commit(job, edits, reason) {
       const atS = nowS();
-      if (document === undefined) waiting.push({ edits, reason, atS });
-      else take(edits, reason, atS);
-      stands(job);
+      if (document === undefined) {
+        waiting.push({ edits, reason, atS });
+        stands(job);
+      } else {
+        take(edits, reason, atS);
+        // an edit may mend what did not read together
+        if (torn) torn = editsBetween(document.job(), job).length > 0;
+        stands(job);
+      }
       write();
     },
     keep(job, changes) {
@@ -206,17 +337,27 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     },
     agreed(server) {
       if (kept === undefined) return;
-      kept = { ...kept, server };
+      const { sent: _answered, ...others } = kept;
+      kept = { ...others, server: { ...server, count: (kept.server?.count ?? 0) + 1 } };
+      write();
+    },
+    maybeSent(heads) {
+      if (kept === undefined) return;
+      const known = (kept.sent ?? []).filter((each) => each.join() !== heads.join());
+      kept = { ...kept, sent: [...known, heads].slice(-SENT_AT_MOST) };
       write();
     },
     settled: () => writing,
     tryAgain() {
+      if (!refused) return;
       callOff();
-      if (unwritten.length > 0 || waiting.length > 0) write();
+      write();
     },
     close() {
-      callOff();
-      channel.close();
+      closed = true;
+      void writing.then(() => {
+        if (!refused) letGo();
+      });
     },
   };
 }

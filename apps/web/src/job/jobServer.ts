@@ -6,6 +6,9 @@ export interface ListedJob {
   readonly updated: string;
 }
 
+/** Revision of a job that was never saved: as the server counts saves, from 1. */
+export const NEVER_SAVED = '"0"';
+
 export interface ServedJob {
   readonly document: unknown;
   readonly revision: string | undefined;
@@ -28,7 +31,7 @@ export interface JobServer {
   list(): Promise<readonly ListedJob[]>;
   /** Undefined where there is no such job. */
   get(id: string): Promise<ServedJob | undefined>;
-  /** Without a revision it is written over whatever is there. */
+  /** Without a revision it is written over whatever is there; with `NEVER_SAVED` only where there is nothing. */
   put(id: string, document: unknown, revision?: string): Promise<Saved>;
 }
 

@@ -41,7 +41,8 @@ function oneJobServer(first: unknown = kestrelRise) {
     },
     put: async (_id: string, next: unknown, ifMatch?: string) => {
       if (server.away) throw new ServerAway('The server does not answer.');
-      if (ifMatch !== undefined && ifMatch !== `"${revision}"`) return { kind: 'seen before' as const };
+      if (ifMatch !== undefined && ifMatch !== `"${document === null ? 0 : revision}"`)
+        return { kind: 'seen before' as const };
       document = next;
       revision += 1;
       return { kind: 'saved' as const, revision: `"${revision}"` };

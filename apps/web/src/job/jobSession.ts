@@ -15,6 +15,7 @@ import { type Apart, type Keeping, wordsOf } from './keeping.ts';
 import type { PageChannel } from './pageChannel.ts';
 import { parsed, stopLines } from './parsed.ts';
 import { makePlanning, NOT_PLANNED, type Planned } from './planning.ts';
+import { recordsOfBoth } from './records.ts';
 import { makeServerMeeting } from './serverMeeting.ts';
 import { makeStepNames } from './stepNames.ts';
 
@@ -129,7 +130,10 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     onDevice: (device) => keep({ device }),
     onNews(document, other) {
       const { job } = parsed(document);
-      if (job !== undefined) return stand(job);
+      if (job !== undefined) {
+        if (keeping.apart?.onServer === false) keep({ apart: undefined });
+        return stand(job);
+      }
       theirs = parsed(other).job;
       apart({ words: 'Another page changed this job, and the two do not go together.', onServer: false });
     },
@@ -187,6 +191,37 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     amend(stepsHere());
   }
 
+  /** A document as a job of this address; where it is none that is on the screen. */
+  function readHere(document: unknown): Job | undefined {
+    const read = parsed(document);
+    if (read.job?.id === id) return read.job;
+    const words = read.job === undefined ? stopLines(read) : [`It is kept as ${id} and calls itself ${read.job.id}.`];
+    become({ kind: 'unreadable', words, raw: document });
+    return undefined;
+  }
+
+  async function openKept(document: unknown): Promise<void> {
+    const job = readHere(document);
+    if (job === undefined) return;
+    lay(job);
+    await openHistory().catch(historyShut);
+    await meeting.meet();
+  }
+
+  /** One of two states is picked; what is merged already becomes it. */
+  async function pick(what: string, picked: (mine: Job, other: Job | undefined) => Job): Promise<void> {
+    const asked = keeping.apart;
+    if (asked === undefined || newest === undefined) return;
+    const document = await keeper.ready().catch(historyShut);
+    if (document === undefined) return;
+    const job = picked(newest, theirs);
+    theirs = undefined;
+    keep({ apart: undefined });
+    const edits = editsBetween(document.job(), job);
+    if (edits.length > 0) commit(job, edits, { what, step: stepName(undefined), kind: 'edit' });
+    await (asked.onServer ? meeting.insist() : meeting.sendNow());
+  }
+
   /** Puts a job in the place of the newest, by what differs. */
   function commit(job: Job, edits: readonly Edit[], reason: Omit<Reason, 'who' | 'device'>) {
     keeper.commit(job, edits, { ...here(), ...reason });
@@ -234,31 +269,26 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
         });
       }
       if (here instanceof Error) keep({ device: { kind: 'refused', words: wordsOf(here) } });
-      else if (here !== undefined) {
-        const read = parsed(here.job);
-        if (read.job === undefined) return become({ kind: 'unreadable', words: stopLines(read), raw: here.job });
-        lay(read.job);
-        await openHistory().catch(historyShut);
-        await meeting.meet();
-        return;
-      }
+      else if (here !== undefined) return openKept(here.job);
       try {
         const served = await server.get(id);
         if (served === undefined) return become({ kind: 'missing' });
-        const read = parsed(served.document);
-        if (read.job === undefined) {
-          return become({ kind: 'unreadable', words: stopLines(read), raw: served.document });
-        }
-        lay(read.job);
-        keeper.takeOn(read.job, undefined);
+        const read = readHere(served.document);
+        if (read === undefined) return;
+        const there = await keeper.takeOn(read);
+        // another page was quicker, or the device answers again: what it holds comes first
+        if (there.job !== read) return openKept(there.job);
+        lay(read);
         await openHistory().catch(historyShut);
         // what was typed while the history was opening is not on the server yet: both agree on how it began
-        const begun = keeper.document()?.moments()[0];
-        if (begun !== undefined && served.revision !== undefined) {
+        const document = keeper.document();
+        const begun = document?.moments()[0];
+        if (document !== undefined && begun !== undefined && served.revision !== undefined) {
+          if (editsBetween(document.jobAt([begun.hash]), read).length > 0) return meeting.meet();
           keeper.agreed({ revision: served.revision, heads: [begun.hash], at: now().toISOString() });
         }
         keep({ server: { kind: 'agreed', at: now() } });
-        if (keeper.document() !== undefined) meeting.sendSoon();
+        if (document !== undefined) meeting.sendSoon();
       } catch (error) {
         if (state.kind !== 'open') become({ kind: 'away', words: wordsOf(error) });
         else throw error;
@@ -324,29 +354,13 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     settled: () => keeper.settled(),
 
     async keepMine() {
-      const what = keeping.apart;
-      if (what === undefined || newest === undefined) return;
-      theirs = undefined;
-      keep({ apart: undefined });
-      const document = await keeper.ready();
-      // what was merged already goes back to what this page shows
-      const edits = editsBetween(document.job(), newest);
-      if (edits.length > 0)
-        commit(newest, edits, { what: 'Kept this device’s state', step: stepName(undefined), kind: 'edit' });
-      await (what.onServer ? meeting.insist() : meeting.sendNow());
+      await pick('Kept this device’s state', (mine, other) => withRecords(mine, other?.records, mine.records));
     },
     async takeTheirs() {
       const what = keeping.apart;
-      if (what === undefined || newest === undefined) return;
-      if (theirs === undefined)
+      if (what !== undefined && theirs === undefined)
         return apart({ ...what, words: `${what.words} It does not open here, so it cannot be taken.` });
-      const other = theirs;
-      theirs = undefined;
-      keep({ apart: undefined });
-      const document = await keeper.ready();
-      const edits = editsBetween(document.job(), other);
-      commit(other, edits, { what: 'Took the other state', step: stepName(undefined), kind: 'edit' });
-      await (what.onServer ? meeting.insist() : meeting.sendNow());
+      await pick('Took the other state', (mine, other) => withRecords(other ?? mine, mine.records, other?.records));
     },
 
     async readWeather(name, bytes) {
@@ -378,6 +392,13 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
       });
     }
   }
+}
+
+/** A picked state with the records of both: a record is never put out of a job by picking another state of it. */
+function withRecords(job: Job, under: Job['records'] | undefined, over: Job['records'] | undefined): Job {
+  if (under === undefined || over === undefined) return job;
+  // records that hang on things the picked state has not stay in the history alone
+  return parsed({ ...job, records: recordsOfBoth(under, over) }).job ?? job;
 }
 
 function withEdits(job: Job, edits: readonly Edit[]): unknown {

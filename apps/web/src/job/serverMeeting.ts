@@ -1,9 +1,10 @@
 import type { Job } from '@eaveline/job';
+import type { JobDocument, Reason } from '@eaveline/sync';
 import { editsBetween } from '@eaveline/sync/edits';
 import type { ServerMark } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
 import type { JobKeeper } from './jobKeeper.ts';
-import type { JobServer, ServedJob } from './jobServer.ts';
+import { type JobServer, NEVER_SAVED, type Saved, type ServedJob } from './jobServer.ts';
 import { type OnServer, wordsOf } from './keeping.ts';
 import { parsed } from './parsed.ts';
 
@@ -27,8 +28,9 @@ export interface ServerMeeting {
   /** Sends, soon: typing goes on meanwhile. */
   sendSoon(): void;
   sendNow(): Promise<void>;
-  /** Writes this device's state over whatever the server holds. */
+  /** Writes this device's state over the one a person saw on the server. One saved since is shown first. */
   insist(): Promise<void>;
+  /** What is on its way goes to its end; nothing is begun after that. */
   close(): void;
 }
 
@@ -40,6 +42,9 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
   let callOff = () => {};
   let running: Promise<void> | undefined;
   let since: Date | undefined;
+  let closed = false;
+  /** Revision of the state a person was shown as another one. */
+  let shown: string | undefined;
 
   function markOf(revision: string | undefined, heads: readonly string[]): ServerMark | undefined {
     return revision === undefined ? undefined : { revision, heads, at: now().toISOString() };
@@ -47,7 +52,9 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
 
   function agree(revision: string | undefined, heads: readonly string[]): void {
     const mark = markOf(revision, heads);
-    if (mark !== undefined) keeper.agreed(mark);
+    const known = keeper.kept();
+    const same = known?.server?.revision === revision && known?.server?.heads.join() === heads.join();
+    if (mark !== undefined && !(same && known?.sent === undefined)) keeper.agreed(mark);
     since = undefined;
     onServer({ kind: 'agreed', at: now() });
   }
@@ -57,59 +64,95 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
     onServer({ kind: 'waiting', words, since });
   }
 
+  function apart(words: string, served: ServedJob, theirs: Job | undefined): false {
+    shown = served.revision;
+    onApart(words, theirs);
+    return false;
+  }
+
+  /**
+   * The state the server's grew from, of those it can have grown from: the one both last agreed on, and those that
+   * were sent without an answer. It is the nearest: what was sent and did arrive is then no news of somebody else.
+   */
+  function grownFrom(document: JobDocument, theirs: Job): readonly string[] | undefined {
+    const { server: mark, sent = [] } = keeper.kept() ?? {};
+    const apartFrom = (heads: readonly string[]) => {
+      const then = document.jobAt(heads);
+      return editsBetween(parsed(then).job ?? then, theirs).length;
+    };
+    const can = [...(mark === undefined ? [] : [mark.heads]), ...sent].filter((heads) => document.has(heads));
+    const [nearest] = can
+      .map((heads) => ({ heads, places: can.length === 1 && mark !== undefined ? 0 : apartFrom(heads) }))
+      .sort((a, b) => a.places - b.places);
+    // without a state agreed on, only the very state that was sent is known to be ours
+    return nearest !== undefined && (mark !== undefined || nearest.places === 0) ? nearest.heads : undefined;
+  }
+
   /** Takes the server's state in as a branch from where both last agreed. False where that cannot be. */
   async function takeIn(served: ServedJob): Promise<boolean> {
     const document = await keeper.ready();
-    const theirs = parsed(served.document);
-    if (theirs.job === undefined) {
-      onApart('What the server holds does not open here. It is left as it is.', undefined);
-      return false;
-    }
-    const mark = keeper.kept()?.server;
-    if (editsBetween(document.job(), theirs.job).length === 0) {
+    const { openDocument } = await documents();
+    const theirs = parsed(served.document).job;
+    if (theirs === undefined)
+      return apart('What the server holds does not open here. It is left as it is.', served, undefined);
+    if (theirs.id !== id)
+      return apart(`What the server holds as ${id} calls itself ${theirs.id}. It is left as it is.`, served, undefined);
+    if (editsBetween(document.job(), theirs).length === 0) {
       agree(served.revision, document.heads());
       return true;
     }
-    if (mark === undefined || !document.has(mark.heads)) {
-      onApart('This device and the server hold two states of this job that did not grow from one.', theirs.job);
-      return false;
-    }
-    const reason = {
+    const base = grownFrom(document, theirs);
+    if (base === undefined)
+      return apart(
+        'This device and the server hold two states of this job that did not grow from one.',
+        served,
+        theirs,
+      );
+    const reason: Reason = {
       who: '',
       what: 'Taken in from the firm’s server',
       device: '',
       step: `server ${served.revision}`,
       kind: 'taken in',
-    } as const;
+    };
     const atS = Math.floor(now().getTime() / 1000);
     // tried on a copy first: what does not read together is never written
-    const { openDocument } = await documents();
     const copy = openDocument({ snapshot: document.snapshot(), changes: [] });
-    copy.takeIn(theirs.job, mark.heads, reason, atS);
-    if (parsed(copy.job()).job === undefined) {
-      onApart('Somebody else changed this job meanwhile, and the two do not go together.', theirs.job);
-      return false;
-    }
-    const changes = document.takeIn(theirs.job, mark.heads, reason, atS);
+    copy.takeIn(theirs, base, reason, atS);
+    if (parsed(copy.job()).job === undefined)
+      return apart('Somebody else changed this job meanwhile, and the two do not go together.', served, theirs);
+    const changes = document.takeIn(theirs, base, reason, atS);
     const { job } = parsed(document.job());
     if (job === undefined) throw new Error('The job read together on a copy, and not in place');
-    keeper.keep(job, changes);
-    const last = changes.at(-1);
-    const met = markOf(served.revision, last === undefined ? mark.heads : [last.hash]);
+    if (changes.length > 0) keeper.keep(job, changes);
+    const [branch] = changes;
+    const met = markOf(served.revision, branch === undefined ? base : [branch.hash]);
     if (met !== undefined) keeper.agreed(met);
-    if (last !== undefined) onTaken(job);
+    if (changes.length > 0) onTaken(job);
     return true;
   }
 
+  /** Sends a state; where no answer comes the server may hold it, and that is remembered. */
+  async function put(document: unknown, heads: readonly string[], revision: string | undefined): Promise<Saved> {
+    try {
+      return await server.put(id, document, revision);
+    } catch (error) {
+      keeper.maybeSent(heads);
+      throw error;
+    }
+  }
+
   async function send(over: boolean): Promise<void> {
-    for (let tries = 0; tries < 4; tries += 1) {
+    let insists = over;
+    for (let tries = 0; tries < 4 && !closed; tries += 1) {
       const document = await keeper.ready();
       const kept = keeper.kept();
       if (kept === undefined) return;
+      if (keeper.torn()) return wait('Edits made apart do not go together. Pick one first.');
       const heads = document.heads();
       const { server: mark } = kept;
-      if (!over && mark !== undefined && mark.heads.join() === heads.join()) return agree(mark.revision, heads);
-      if (!over && mark === undefined) {
+      if (!insists && mark !== undefined && mark.heads.join() === heads.join()) return agree(mark.revision, heads);
+      if (!insists && mark === undefined) {
         const served = await server.get(id);
         if (served !== undefined) {
           if (await takeIn(served)) continue;
@@ -117,7 +160,8 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
         }
       }
       onServer({ kind: 'sending' });
-      const saved = await server.put(id, kept.job, over ? undefined : mark?.revision);
+      const saved = await put(kept.job, heads, insists ? shown : (mark?.revision ?? NEVER_SAVED));
+      insists = false;
       if (saved.kind === 'saved') {
         const again = keeper.document()?.heads().join() !== heads.join();
         agree(saved.revision, heads);
@@ -126,21 +170,36 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       }
       if (saved.kind === 'refused') return wait(saved.words);
       const served = await server.get(id);
-      if (served === undefined) return wait('The server had this job a moment ago and has it no more.');
+      if (served === undefined) return gone();
       if (!(await takeIn(served))) return;
     }
+    if (closed) return;
     wait('Others are saving this job at the same time.');
-    callOff = later(() => void run(false), TRY_AGAIN_AFTER_MS);
+    callOff = later(() => void run(() => send(false)), TRY_AGAIN_AFTER_MS);
+  }
+
+  function gone(): void {
+    wait('The server had this job and has it no more. It is on this device.');
+  }
+
+  async function look(): Promise<void> {
+    const served = await server.get(id);
+    const known = keeper.kept()?.server;
+    if (served === undefined && known !== undefined) return gone();
+    if (served !== undefined && served.revision !== known?.revision && !(await takeIn(served))) return;
+    await send(false);
   }
 
   /** One at a time: whoever asks while one is under way waits for it and goes then. */
-  async function run(over: boolean): Promise<void> {
+  async function run(work: () => Promise<void>): Promise<void> {
     callOff();
     while (running !== undefined) await running;
-    running = send(over)
+    if (closed) return;
+    running = work()
       .catch((error: unknown) => {
         wait(wordsOf(error));
-        callOff = later(() => void run(false), TRY_AGAIN_AFTER_MS);
+        callOff();
+        if (!closed) callOff = later(() => void run(() => send(false)), TRY_AGAIN_AFTER_MS);
       })
       .finally(() => {
         running = undefined;
@@ -149,25 +208,16 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
   }
 
   return {
-    async meet() {
-      try {
-        const served = await server.get(id);
-        if (served !== undefined && served.revision !== keeper.kept()?.server?.revision && !(await takeIn(served)))
-          return;
-      } catch (error) {
-        wait(wordsOf(error));
-        callOff();
-        callOff = later(() => void run(false), TRY_AGAIN_AFTER_MS);
-        return;
-      }
-      await run(false);
-    },
+    meet: () => run(look),
     sendSoon() {
       callOff();
-      callOff = later(() => void run(false), SEND_AFTER_MS);
+      if (!closed) callOff = later(() => void run(() => send(false)), SEND_AFTER_MS);
     },
-    sendNow: () => run(false),
-    insist: () => run(true),
-    close: () => callOff(),
+    sendNow: () => run(() => send(false)),
+    insist: () => run(() => send(true)),
+    close() {
+      closed = true;
+      callOff();
+    },
   };
 }

@@ -1,12 +1,12 @@
 import * as A from '@automerge/automerge/slim';
 import type { StoredChange, StoredHistory } from '../store/jobStore.ts';
 import { coded, plain } from './coded.ts';
-import { type Edit, editsBetween, valueAt, withAt } from './edit.ts';
+import { type Edit, editsBetween, isBranch, valueAt, withAt } from './edit.ts';
 import type { Moment } from './jobHistory.ts';
 import { putAt } from './putAt.ts';
 import { messageOf, type Reason, reasonOf } from './reason.ts';
 import { same } from './same.ts';
-import { type StepsBackAndForth, stepsBackAndForth } from './steps.ts';
+import { makeStepReader, type StepsBackAndForth } from './steps.ts';
 
 type Doc = A.Doc<Record<string, unknown>>;
 
@@ -29,17 +29,33 @@ export interface JobDocument {
   heads(): readonly string[];
   /** Takes edits in; undefined where they change nothing. Times are seconds of UTC since 1970. */
   commit(edits: readonly Edit[], reason: Reason, atS: number): StoredChange | undefined;
-  /** Takes in another state of the job that grew from an earlier moment, beside all that came since. */
+  /**
+   * Fills in what reading the job fills in. Two pages that do so at the same state make the same change: two changes
+   * would each make maps of their own, and only one of the two would be seen.
+   */
+  settle(edits: readonly Edit[], reason: Reason): StoredChange | undefined;
+  /**
+   * Takes in another state of the job that grew from an earlier moment, beside all that came since.
+   *
+   * A thing that both brought under one name stays as it is here; only what it lacks is taken from the other.
+   */
   takeIn(job: unknown, grownFrom: readonly string[], reason: Reason, atS: number): readonly StoredChange[];
   /** Takes in changes of another page or device. True where they were news. */
   merge(changes: readonly Uint8Array[]): boolean;
+  /** Takes in a whole history of another page, as it lies in the store. True where there was news in it. */
+  mergeHistory(history: StoredHistory): boolean;
+  /** True while a change waits here for one it was made on. */
+  lacks(): boolean;
   /** The history, oldest first. */
   moments(): readonly Moment[];
   jobAt(heads: readonly string[]): unknown;
   /** What one change did. */
   editsOf(moment: Moment): readonly Edit[];
   stepsOf(device: string): StepsBackAndForth;
-  /** What taking a step back (`undo`), or doing it again (`redo`), would change. It is committed like any edit. */
+  /**
+   * What taking a step back (`undo`), or doing it again (`redo`), would change. It is committed like any edit.
+   * Records a step brought stay: what was seen on site is not undone.
+   */
   editsOfStep(step: string, kind: 'undo' | 'redo'): SteppedEdits;
   has(heads: readonly string[]): boolean;
   snapshot(): Uint8Array;
@@ -85,7 +101,8 @@ function documentOf(opened: Doc): JobDocument {
   let doc = opened;
   /** What changes of this page did; older ones are worked out when asked for. */
   const known = new Map<string, readonly Edit[]>();
-  let listed: { heads: readonly string[]; moments: readonly Moment[] } | undefined;
+  let listed: { heads: readonly string[]; moments: readonly Moment[] } = { heads: [], moments: [] };
+  const stepReaders = new Map<string, ReturnType<typeof makeStepReader>>();
 
   function write(edits: readonly Edit[], reason: Reason, atS: number): StoredChange | undefined {
     if (edits.length === 0) return undefined;
@@ -100,15 +117,16 @@ function documentOf(opened: Doc): JobDocument {
 
   function moments(): readonly Moment[] {
     const heads = A.getHeads(doc);
-    if (listed !== undefined && same(listed.heads, heads)) return listed.moments;
-    const read = A.getChangesMetaSince(doc, []).map(({ hash, deps, time, message }) => ({
+    if (same(listed.heads, heads)) return listed.moments;
+    // only what came since is read: the whole of a long history costs more than the edit
+    const since = A.getChangesMetaSince(doc, [...listed.heads]).map(({ hash, deps, time, message }) => ({
       hash,
       after: deps,
       atS: time,
       reason: reasonOf(message, hash),
     }));
-    listed = { heads, moments: read };
-    return read;
+    listed = { heads, moments: [...listed.moments, ...since] };
+    return listed.moments;
   }
 
   const jobAt = (heads: readonly string[]) => (heads.length === 0 ? undefined : plain(A.view(doc, [...heads])));
@@ -128,7 +146,25 @@ function documentOf(opened: Doc): JobDocument {
     jobAt,
     editsOf,
     moments,
-    stepsOf: (device) => stepsBackAndForth(moments(), device),
+    stepsOf(device) {
+      const reader = stepReaders.get(device) ?? makeStepReader(device);
+      stepReaders.set(device, reader);
+      return reader(moments());
+    },
+    lacks: () => A.getMissingDeps(doc, []).length > 0,
+
+    settle(edits, reason) {
+      if (edits.length === 0) return undefined;
+      const before = A.getHeads(doc);
+      const actor = actorOf(JSON.stringify([before, edits]));
+      const settled = A.change(A.clone(doc, { actor }), { message: messageOf(reason), time: 0 }, (draft) => {
+        for (const { path, after } of edits) putAt(draft, path, after);
+      });
+      const [change] = newSince(settled, before);
+      if (change !== undefined) [doc] = A.applyChanges(doc, [change.bytes]);
+      return change;
+    },
+
     has: (heads) => A.hasHeads(doc, [...heads]),
     snapshot: () => A.save(doc),
 
@@ -136,11 +172,19 @@ function documentOf(opened: Doc): JobDocument {
       const before = A.getHeads(doc);
       const edits = editsBetween(jobAt(grownFrom), job);
       if (edits.length === 0) return [];
-      const { newDoc } = A.changeAt(doc, [...grownFrom], { message: messageOf(reason), time: atS }, (draft) => {
-        for (const { path, after } of edits) putAt(draft, path, after);
-      });
-      doc = newDoc;
-      return newSince(doc, before);
+      const now = plain(doc);
+      const brought = (edit: Edit) => isBranch(edit.after) && isBranch(valueAt(now, edit.path));
+      const apart = edits.filter((edit) => !brought(edit));
+      if (apart.length > 0) {
+        const message = messageOf(reason);
+        doc = A.changeAt(doc, [...grownFrom], { message, time: atS }, (draft) => {
+          for (const { path, after } of apart) putAt(draft, path, after);
+        }).newDoc;
+      }
+      const branch = newSince(doc, before);
+      const lacking = edits.filter(brought).flatMap(({ path, after }) => lackingOf(valueAt(now, path), after, path));
+      const filled = write(lacking, reason, atS);
+      return filled === undefined ? branch : [...branch, filled];
     },
 
     merge(changes) {
@@ -149,10 +193,21 @@ function documentOf(opened: Doc): JobDocument {
       return !same(before, A.getHeads(doc));
     },
 
+    mergeHistory({ snapshot, changes }) {
+      const before = A.getHeads(doc);
+      if (snapshot !== undefined) doc = A.loadIncremental(doc, snapshot);
+      [doc] = A.applyChanges(
+        doc,
+        changes.map(({ bytes }) => bytes),
+      );
+      return !same(before, A.getHeads(doc));
+    },
+
     editsOfStep(step, kind) {
       const own = moments()
         .filter(({ reason: { step: each } }) => each === step)
-        .flatMap(editsOf);
+        .flatMap(editsOf)
+        .filter(({ path: [part] }) => part !== 'records');
       const now = plain(doc);
       let job: unknown = now;
       const left: Edit[] = [];
@@ -164,6 +219,11 @@ function documentOf(opened: Doc): JobDocument {
       return { edits: editsBetween(now, job), left };
     },
   };
+}
+
+/** What one thing has that the other lacks, as edits of that other. */
+function lackingOf(here: unknown, other: unknown, path: readonly string[]): Edit[] {
+  return editsBetween(here, other, path).filter(({ before }) => before === undefined);
 }
 
 function newSince(doc: Doc, heads: readonly string[]): StoredChange[] {

@@ -11,24 +11,33 @@ export interface StepsBackAndForth {
 /**
  * Steps of one device that can be taken back and done again, read off the history alone: they outlive the page.
  *
- * @param moments in the order in which they were made.
+ * Reads on from where it stopped: an edit in a long history costs what it costs in a short one.
  */
-export function stepsBackAndForth(moments: readonly Moment[], device: string): StepsBackAndForth {
-  let back: string[] = [];
-  let forth: string[] = [];
-  for (const { reason } of moments) {
-    if (reason.device !== device) continue;
-    const { step, kind, of } = reason;
+export function makeStepReader(device: string): (moments: readonly Moment[]) => StepsBackAndForth {
+  let read = 0;
+  // sets keep the order in which names came to stand in them
+  const back = new Set<string>();
+  const forth = new Set<string>();
+
+  function take({ step, kind, of }: Moment['reason']): void {
     if (kind === 'undo' && of !== undefined) {
-      if (back.includes(of)) forth = [...forth.filter((each) => each !== of), of];
-      back = back.filter((each) => each !== of);
+      if (!back.delete(of)) return;
+      forth.delete(of);
+      forth.add(of);
     } else if (kind === 'redo' && of !== undefined) {
-      if (forth.includes(of)) back = [...back.filter((each) => each !== of), of];
-      forth = forth.filter((each) => each !== of);
+      if (forth.delete(of)) back.add(of);
     } else if (kind === 'edit' || kind === 'gone back') {
-      if (!back.includes(step)) back = [...back, step];
-      forth = [];
+      back.add(step);
+      forth.clear();
     }
   }
-  return { back, forth };
+
+  /** @param moments in the order in which they were made; those read before stand at their head. */
+  return (moments) => {
+    for (; read < moments.length; read += 1) {
+      const moment = moments[read] as Moment;
+      if (moment.reason.device === device) take(moment.reason);
+    }
+    return { back: [...back], forth: [...forth] };
+  };
 }

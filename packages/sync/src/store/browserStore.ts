@@ -1,4 +1,4 @@
-import { type JobStore, type KeptJob, type StoredChange, StoreFull, StoreNewer } from './jobStore.ts';
+import { type JobStore, type KeptJob, putOver, type StoredChange, StoreFull, StoreNewer } from './jobStore.ts';
 import { together } from './together.ts';
 
 const DATABASE = 'eaveline';
@@ -136,6 +136,15 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
     return { snapshot: snapshot?.bytes, changes: rows.map(({ hash, bytes }) => ({ hash, bytes })) };
   }
 
+  /** The job as it lies there while a transaction is open. */
+  async function keptIn(transaction: IDBTransaction, id: string): Promise<KeptJob | undefined> {
+    const [kept, waited] = await Promise.all([
+      asked(transaction.objectStore(JOBS).get(id) as IDBRequest<KeptJob | undefined>),
+      asked(transaction.objectStore(UNSAVED).get(id) as IDBRequest<WaitedRow | undefined>),
+    ]);
+    return kept ?? (waited === undefined ? undefined : asKept(waited));
+  }
+
   return {
     async list() {
       const transaction = await reading([JOBS, UNSAVED]);
@@ -147,19 +156,33 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
       return [...kept, ...waited.filter(({ id }) => !known.has(id)).map(asKept)];
     },
     async kept(id) {
-      const transaction = await reading([JOBS, UNSAVED]);
-      const [kept, waited] = await Promise.all([
-        asked(transaction.objectStore(JOBS).get(id) as IDBRequest<KeptJob | undefined>),
-        asked(transaction.objectStore(UNSAVED).get(id) as IDBRequest<WaitedRow | undefined>),
-      ]);
-      return kept ?? (waited === undefined ? undefined : asKept(waited));
+      return keptIn(await reading([JOBS, UNSAVED]), id);
     },
     async history(id) {
       return history(await reading([SNAPSHOTS, CHANGES]), id);
     },
+    async addNew(kept) {
+      let there = kept;
+      await writing([JOBS, UNSAVED], async (transaction) => {
+        const before = await keptIn(transaction, kept.id);
+        if (before === undefined) transaction.objectStore(JOBS).put(kept);
+        else there = before;
+      });
+      return there;
+    },
+    async begin(id, changes) {
+      let lies = { snapshot: undefined as Uint8Array | undefined, changes };
+      await writing([SNAPSHOTS, CHANGES], async (transaction) => {
+        const before = await history(transaction, id);
+        if (before.snapshot !== undefined || before.changes.length > 0) lies = before;
+        else for (const change of changes) transaction.objectStore(CHANGES).put({ id, ...change });
+      });
+      return lies;
+    },
     async add(kept, changes) {
-      await writing([JOBS, CHANGES, UNSAVED], (transaction) => {
-        transaction.objectStore(JOBS).put(kept);
+      await writing([JOBS, CHANGES, UNSAVED], async (transaction) => {
+        const before = await keptIn(transaction, kept.id);
+        transaction.objectStore(JOBS).put(putOver(before, kept));
         for (const change of changes) transaction.objectStore(CHANGES).put({ id: kept.id, ...change });
         transaction.objectStore(UNSAVED).delete(kept.id);
       });
@@ -171,9 +194,11 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
         transaction.objectStore(CHANGES).delete(rangeOf(id));
       });
     },
-    async setAside(id, at) {
+    async setAside(id, at, isDamaged) {
       await writing([SNAPSHOTS, CHANGES, ASIDE], async (transaction) => {
-        const bytes = together(await history(transaction, id));
+        const lies = await history(transaction, id);
+        if (!isDamaged(lies)) return;
+        const bytes = together(lies);
         transaction.objectStore(ASIDE).put({ id, at, bytes });
         transaction.objectStore(SNAPSHOTS).delete(id);
         transaction.objectStore(CHANGES).delete(rangeOf(id));
@@ -187,11 +212,15 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
       );
       return (await rows).map(({ at, bytes }) => ({ at, bytes }));
     },
-    async remove(id) {
-      await writing([JOBS, SNAPSHOTS, CHANGES, ASIDE, UNSAVED], (transaction) => {
+    async remove(id, isAsSeen) {
+      let removed = false;
+      await writing([JOBS, SNAPSHOTS, CHANGES, ASIDE, UNSAVED], async (transaction) => {
+        if (!isAsSeen(await keptIn(transaction, id))) return;
+        removed = true;
         for (const name of [JOBS, SNAPSHOTS, UNSAVED]) transaction.objectStore(name).delete(id);
         for (const name of [CHANGES, ASIDE]) transaction.objectStore(name).delete(rangeOf(id));
       });
+      return removed;
     },
   };
 }

@@ -9,6 +9,8 @@ export interface KeptJob {
   readonly keptAt: string;
   /** What the firm's server is known to hold of it; left out where it has never been there. */
   readonly server?: ServerMark;
+  /** Heads of states sent to the server whose answer never came: it may hold one of them. */
+  readonly sent?: readonly (readonly string[])[];
 }
 
 /** The last state in which this device and the server agreed. */
@@ -19,6 +21,20 @@ export interface ServerMark {
   readonly heads: readonly string[];
   /** When they agreed, ISO instant. */
   readonly at: string;
+  /** How many times they have agreed: of two marks the later is known whatever the clocks say. 0 where left out. */
+  readonly count?: number;
+}
+
+/** The later of what two pages know of the server. */
+export function laterMark(one: ServerMark | undefined, other: ServerMark | undefined): ServerMark | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  return (other.count ?? 0) >= (one.count ?? 0) ? other : one;
+}
+
+/** A job as it is put in the place of another: what a page knows of the server never goes back to something older. */
+export function putOver(before: KeptJob | undefined, kept: KeptJob): KeptJob {
+  const server = laterMark(before?.server, kept.server);
+  return server === kept.server || server === undefined ? kept : { ...kept, server };
 }
 
 /** One change of a job's history, coded. */
@@ -57,16 +73,24 @@ export interface JobStore {
   /** One job without its history; undefined where it is not here. */
   kept(id: string): Promise<KeptJob | undefined>;
   history(id: string): Promise<StoredHistory>;
-  /** Adds changes and says how the job stands after them, both or neither. */
+  /** Keeps a job only where there is none of its id; tells what is kept then, this one or the other. */
+  addNew(kept: KeptJob): Promise<KeptJob>;
+  /** Adds changes and says how the job stands after them, both or neither. The later mark of the server stays. */
   add(kept: KeptJob, changes: readonly StoredChange[]): Promise<void>;
+  /** Puts the first changes of a history only where there are none; tells the history as it lies there then. */
+  begin(id: string, changes: readonly StoredChange[]): Promise<StoredHistory>;
   /**
    * Puts a snapshot in the place of what it was made of. It is made of the history as it lies there at that moment,
    * in one breath with the writing, so that another page's changes are never left out of it.
    */
   fold(id: string, snapshotOf: (history: StoredHistory) => Uint8Array): Promise<void>;
-  /** Lays a history that does not read aside, whole, under a name it can be saved by; the job is then without one. */
-  setAside(id: string, at: string): Promise<void>;
+  /**
+   * Lays a history that does not read aside, whole, under a name it can be saved by; the job is then without one.
+   * It is looked at once more in one breath with that: another page may have begun a sound one meanwhile, which stays.
+   */
+  setAside(id: string, at: string, isDamaged: (history: StoredHistory) => boolean): Promise<void>;
   /** What was laid aside of a job, one file's worth each. */
   aside(id: string): Promise<readonly { readonly at: string; readonly bytes: Uint8Array }[]>;
-  remove(id: string): Promise<void>;
+  /** Removes a job, only where it is still as it was seen; false where it is not. Nothing is removed then. */
+  remove(id: string, isAsSeen: (kept: KeptJob | undefined) => boolean): Promise<boolean>;
 }

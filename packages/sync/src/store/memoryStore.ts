@@ -1,4 +1,4 @@
-import type { JobStore, KeptJob, StoredChange } from './jobStore.ts';
+import { type JobStore, type KeptJob, putOver, type StoredChange } from './jobStore.ts';
 import { together } from './together.ts';
 
 /** A store that forgets when the page goes: for tests, and where a browser keeps nothing. */
@@ -20,8 +20,19 @@ export function memoryStore(): JobStore {
     async history(id) {
       return historyOf(id);
     },
+    async addNew(kept) {
+      const there = jobs.get(kept.id) ?? kept;
+      jobs.set(kept.id, there);
+      return there;
+    },
+    async begin(id, first) {
+      const { snapshot, changes: there } = historyOf(id);
+      if (snapshot === undefined && there.length === 0)
+        changes.set(id, new Map(first.map((each) => [each.hash, each])));
+      return historyOf(id);
+    },
     async add(kept, added) {
-      jobs.set(kept.id, kept);
+      jobs.set(kept.id, putOver(jobs.get(kept.id), kept));
       const here = changesOf(kept.id);
       for (const change of added) here.set(change.hash, change);
       changes.set(kept.id, here);
@@ -30,7 +41,8 @@ export function memoryStore(): JobStore {
       snapshots.set(id, snapshotOf(historyOf(id)));
       changes.delete(id);
     },
-    async setAside(id, at) {
+    async setAside(id, at, isDamaged) {
+      if (!isDamaged(historyOf(id))) return;
       laidAside.set(id, [...(laidAside.get(id) ?? []), { at, bytes: together(historyOf(id)) }]);
       snapshots.delete(id);
       changes.delete(id);
@@ -38,11 +50,13 @@ export function memoryStore(): JobStore {
     async aside(id) {
       return laidAside.get(id) ?? [];
     },
-    async remove(id) {
+    async remove(id, isAsSeen) {
+      if (!isAsSeen(jobs.get(id))) return false;
       jobs.delete(id);
       snapshots.delete(id);
       changes.delete(id);
       laidAside.delete(id);
+      return true;
     },
   };
 }

@@ -38,7 +38,7 @@ describe.each<[string, () => JobStore]>([
     const store = make();
     for (const id of ['a', 'a-b', 'ab', 'b']) await store.add(kept(id), [change(`h-${id}`)]);
     expect((await store.history('a')).changes.map(({ hash }) => hash)).toEqual(['h-a']);
-    await store.remove('a');
+    await store.remove('a', () => true);
     expect((await store.history('a-b')).changes.map(({ hash }) => hash)).toEqual(['h-a-b']);
   });
 
@@ -65,12 +65,53 @@ describe.each<[string, () => JobStore]>([
   test('a history laid aside is there whole to be saved, and the job stands without one', async () => {
     const store = make();
     await store.add(kept('a'), [change('x'), change('y')]);
-    await store.setAside('a', '2026-05-15T07:00:00Z');
+    await store.setAside('a', '2026-05-15T07:00:00Z', () => true);
     expect((await store.history('a')).changes).toEqual([]);
     expect(await store.kept('a')).toEqual(kept('a'));
     const [laid] = await store.aside('a');
     expect(laid?.at).toBe('2026-05-15T07:00:00Z');
     expect([...(laid?.bytes ?? [])].sort()).toEqual([120, 121]);
+  });
+
+  test('a sound history that another page began meanwhile is not laid aside', async () => {
+    const store = make();
+    await store.add(kept('a'), [change('x')]);
+    await store.setAside('a', '2026-05-15T07:00:00Z', ({ changes }) => changes.some(({ hash }) => hash === 'damaged'));
+    expect((await store.history('a')).changes).toHaveLength(1);
+    expect(await store.aside('a')).toEqual([]);
+  });
+
+  test('a new job never goes over one that is there, and whoever is first begins the history', async () => {
+    const store = make();
+    const later = { ...kept('a'), job: { id: 'a', n: 2 } };
+    expect(await store.addNew(kept('a'))).toEqual(kept('a'));
+    expect(await store.addNew(later)).toEqual(kept('a'));
+    expect(await store.kept('a')).toEqual(kept('a'));
+    expect((await store.begin('a', [change('x')])).changes.map(({ hash }) => hash)).toEqual(['x']);
+    expect((await store.begin('a', [change('y')])).changes.map(({ hash }) => hash)).toEqual(['x']);
+    expect((await store.history('a')).changes.map(({ hash }) => hash)).toEqual(['x']);
+  });
+
+  test('a page that knows less of the server does not take back what another page knows', async () => {
+    const store = make();
+    const mark = (revision: string, count: number) => ({ revision, heads: ['x'], at: '2026-05-15T06:00:00Z', count });
+    await store.add({ ...kept('a'), server: mark('"2"', 2) }, []);
+    await store.add({ ...kept('a'), server: mark('"1"', 1) }, [change('y')]);
+    expect((await store.kept('a'))?.server).toEqual(mark('"2"', 2));
+    await store.add(kept('a'), [change('z')]);
+    expect((await store.kept('a'))?.server).toEqual(mark('"2"', 2));
+    await store.add({ ...kept('a'), server: mark('"3"', 3) }, []);
+    expect((await store.kept('a'))?.server?.revision).toBe('"3"');
+  });
+
+  test('a job is removed only as it was seen', async () => {
+    const store = make();
+    await store.add(kept('a'), [change('x')]);
+    expect(await store.remove('a', (there) => there?.keptAt === 'another time')).toBe(false);
+    expect(await store.kept('a')).toEqual(kept('a'));
+    expect((await store.history('a')).changes).toHaveLength(1);
+    expect(await store.remove('a', (there) => there?.keptAt === kept('a').keptAt)).toBe(true);
+    expect(await store.kept('a')).toBeUndefined();
   });
 });
 
