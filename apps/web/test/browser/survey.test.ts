@@ -2,10 +2,12 @@ import { crc32, deflateSync } from 'node:zlib';
 import { type Job, kestrelRise, lookedFor, photoReason, surveySteps } from '@eaveline/job';
 import { surveyStanding } from '@eaveline/plan';
 import type { Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
 import { soon, phoneWalk as walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
+/** A whole survey is longer than other walks. */
+const LONG_WALK_MS = 240_000;
 const before = { by: 'Ada', at: '2026-05-14T22:00:00Z' };
 
 /** A grey picture of a size, as PNG: what a camera hands over, larger than is kept. */
@@ -67,6 +69,7 @@ const question = (page: Page, ask: string) => page.getByLabel(ask, { exact: true
 walk(
   'a survey on a phone without signal: photograph, reading, a source, two measures, refused, filled, closed',
   async ({ server, page, opened }) => {
+    page.setDefaultTimeout(LONG_WALK_MS / 4); // a guard against a hang: the plan of a house is worked out meanwhile
     opened.expectComplaints('ERR_INTERNET_DISCONNECTED');
     const job = halfSurveyed();
     expect(surveyStanding(job).holes.map(({ step, kind }) => `${step} ${kind}`)).toEqual([
@@ -84,6 +87,7 @@ walk(
     await page.getByLabel('Surveyed by').fill('Nia');
     await page.getByText(/Instruments in the bag/).tap();
     await page.getByLabel('Loop tester').fill('loop tester 3');
+    onTestFinished(() => page.context().setOffline(false)); // the browser serves the next walk too
     await page.context().setOffline(true);
     await next(page, 'Go on: Board');
 
@@ -164,6 +168,7 @@ walk(
     expect(facts.roof.planes.west?.rafters.spacingMm).toBe(600);
     expect(surveyStanding(await served(server.url)).holes).toEqual([]);
   },
+  LONG_WALK_MS,
 );
 
 walk(
