@@ -1,4 +1,4 @@
-import type { Change } from '@eaveline/plan';
+import { type Change, usualAnswer } from '@eaveline/plan';
 import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
 import { JobContext, type JobOnDesk } from '../job/JobContext.tsx';
 import type { JobSession, OpenJob } from '../job/jobSession.ts';
@@ -16,12 +16,12 @@ export interface OnDeskProps {
 export function OnDesk({ session, open, children }: OnDeskProps) {
   const [said, say] = useState<string>();
   const { job } = open;
-  const { wiring } = job.facts.board;
-  const { pack } = job.choices.rules;
+  // where the survey does not say: the region's current practice
+  const wiring = job.facts.board.wiring ?? usualAnswer(job, 'board.wiring');
 
   useEffect(() => {
-    document.documentElement.dataset.wiring = wiring ?? defaultWiring(pack);
-  }, [wiring, pack]);
+    if (wiring !== undefined) document.documentElement.dataset.wiring = wiring;
+  }, [wiring]);
 
   const edit = useCallback(
     (changes: readonly Change[], words: string) => {
@@ -48,9 +48,4 @@ export function OnDesk({ session, open, children }: OnDeskProps) {
       </SessionContext>
     </JobContext>
   );
-}
-
-/** Where the survey does not say: the region's current practice. */
-function defaultWiring(pack: 'au-nz' | 'iec-eu' | 'us'): string {
-  return { 'au-nz': 'au-nz', 'iec-eu': 'iec', us: 'us-120-240' }[pack];
 }
