@@ -15,10 +15,12 @@ import { goesOnTo } from '../pad/goesOnTo.ts';
 import { Pad } from '../pad/Pad.tsx';
 import { PadStrip } from '../pad/PadStrip.tsx';
 import type { PlacedSubject } from '../pad/subject.ts';
+import { useLate } from '../plan/useLate.ts';
 import { allSubjects } from './allSubjects.ts';
 import { useDesk } from './DeskContext.tsx';
 import { nextFinding } from './nextFinding.ts';
 import { Sheet } from './Sheet.tsx';
+import { STALE_AFTER_MS } from './sheetStages.ts';
 import { VIEWS } from './views.ts';
 
 export interface JobDeskProps {
@@ -37,6 +39,7 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
   const navigate = useNavigate();
   const [padOpen, setPadOpen] = useState(false);
   const [keysShown, setKeysShown] = useState(false);
+  const stale = useLate(open.stale, STALE_AFTER_MS);
 
   const subjects = useMemo(() => (plan === undefined ? undefined : allSubjects(VIEWS, plan, job)), [plan, job]);
   const here = subjects?.get(no) ?? [];
@@ -124,7 +127,7 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
       <Pad
         subject={subject}
         next={next}
-        stale={open.stale}
+        stale={stale}
         onGo={select}
         onMend={takeMend}
         onClose={() => setPadOpen(false)}

@@ -4,8 +4,9 @@ import { sheetName } from '../frame/sheetNames.ts';
 import { PastStrip } from '../history/PastStrip.tsx';
 import type { OpenJob } from '../job/jobSession.ts';
 import { Act } from '../parts/Act.tsx';
+import { useLate } from '../plan/useLate.ts';
 import { Drawn } from './Drawn.tsx';
-import { staleOn } from './sheetStages.ts';
+import { STALE_AFTER_MS, staleOn } from './sheetStages.ts';
 import { titleCells } from './titleCells.ts';
 import { VIEWS } from './views.ts';
 import { WorkState } from './WorkState.tsx';
@@ -24,10 +25,11 @@ export interface SheetPartProps {
 /** The sheet of an open job: drawn from its plan, or saying plainly what it waits for. */
 export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartProps) {
   const { job, plan, notWorkedOut } = open;
-  const stale = staleOn(no, open);
+  const stale = useLate(staleOn(no, open), STALE_AFTER_MS);
+  const before = useLate(open.stale, STALE_AFTER_MS);
   if (listed && matchMedia('(max-width: 760px)').matches) return null;
   const view = VIEWS[no];
-  const cells = titleCells(no, view.shows, open);
+  const cells = titleCells(no, view.shows, { ...open, stale: before });
   const notice = job.invented
     ? 'Invented job, not for construction. Local codes and the licensed person decide.'
     : 'Local codes and the licensed person decide.';
@@ -62,6 +64,7 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
       notice={notice}
       leavesOut={view.leavesOut(plan)}
       stale={stale}
+      busy={open.stale}
       said={said}
     >
       <PastStrip />

@@ -17,6 +17,12 @@ const SHOWN: Readonly<Record<SheetNo, readonly StageName[]>> = {
   '12': ['checks', 'kit', 'day', 'tests'],
 };
 
+/**
+ * Figures that follow sooner are not marked meanwhile: marking them and taking the marks off again costs two frames
+ * of drawing, which the figures then wait for.
+ */
+export const STALE_AFTER_MS = 100;
+
 /** Are figures of this sheet of an earlier state of the job? */
 export function staleOn(no: SheetNo, { stale, fresh }: Planned): boolean {
   return stale && !SHOWN[no].every((stage) => fresh.has(stage));

@@ -12,7 +12,10 @@ export interface SheetFrameProps {
   /** What every sheet of an invented job has to say. */
   readonly notice?: string;
   readonly leavesOut?: readonly string[];
+  /** Its figures are marked as those of the state before. */
   readonly stale?: boolean;
+  /** Its figures are about to change: told at once, to whoever reads by ear. */
+  readonly busy?: boolean;
   /** What became of the last act on it. */
   readonly said?: string | undefined;
   readonly children: ReactNode;
@@ -26,11 +29,12 @@ export function SheetFrame({
   notice,
   leavesOut = [],
   stale = false,
+  busy = false,
   said,
   children,
 }: SheetFrameProps) {
   return (
-    <main className={styles.sheet} id="sheet" tabIndex={-1}>
+    <main className={styles.sheet} id="sheet" tabIndex={-1} aria-busy={busy || undefined}>
       <Zones />
       <div className={styles.inside}>
         <header className={styles.head}>

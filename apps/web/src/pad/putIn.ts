@@ -75,7 +75,8 @@ function termsOf(inputs: readonly Working[]): ReadonlyMap<string, Term> {
 
 /** A formula cut at the words of its inputs and its operators, the longest words first. */
 function split(formula: string, keys: readonly string[]): string[] {
-  const escaped = [...keys]
+  const escaped = keys
+    .filter((key) => formula.includes(key)) // a word of letters of any script is dear to look for
     .sort((a, b) => b.length - a.length)
     .map((key) => `(?<![\\p{L}\\p{N}_])${key.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\p{L}\\p{N}_])`);
   const cut = new RegExp(`(${[...escaped, '\\s*[+−·×÷/()]\\s*'].join('|')})`, 'u');

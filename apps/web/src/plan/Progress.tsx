@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react';
 import { Act } from '../parts/Act.tsx';
 import styles from './Progress.module.css';
 import type { Progress as PlanProgress } from './planSoFar.ts';
+import { useLate } from './useLate.ts';
 
 /** Most plans are there sooner; words that come and go at once are only a flicker. */
 const SHOWN_AFTER_MS = 400;
@@ -13,16 +13,7 @@ export interface ProgressProps {
 
 /** Where long work stands, in words, and the way to end it. */
 export function Progress({ progress, onStop }: ProgressProps) {
-  const works = progress !== undefined;
-  const [long, setLong] = useState(false);
-  useEffect(() => {
-    if (!works) return;
-    const timer = setTimeout(() => setLong(true), SHOWN_AFTER_MS);
-    return () => {
-      clearTimeout(timer);
-      setLong(false);
-    };
-  }, [works]);
+  const long = useLate(progress !== undefined, SHOWN_AFTER_MS);
   if (progress === undefined || !long) return null;
   return (
     <div className={styles.progress}>

@@ -17,6 +17,7 @@ function slowWorker() {
     };
     const mine: WorkerLike = { onmessage: null, onerror: null, postMessage, terminate };
     const take = makePlanWork({
+      quickMs: -1, // no stage is quick: it halts before each
       post: (answer: Answer) => mine.onmessage?.(new MessageEvent('message', { data: structuredClone(answer) })),
       lookUp: () =>
         new Promise<void>((back) => {

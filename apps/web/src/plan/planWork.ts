@@ -8,6 +8,11 @@ export interface PlanWorkParts {
   readonly post: (answer: Answer) => void;
   /** Comes back after the messages that have arrived meanwhile were taken. */
   readonly lookUp: () => Promise<void>;
+  /**
+   * A stage that took no longer last time is walked into without a halt: after an edit most take a millisecond or two,
+   * and telling of each would cost the page more than that.
+   */
+  readonly quickMs: number;
 }
 
 /**
@@ -15,9 +20,11 @@ export interface PlanWorkParts {
  *
  * Each part that a planner redid is posted, so the page always knows what the planner remembers.
  */
-export function makePlanWork({ post, lookUp }: PlanWorkParts): (said: Ask | SetAside) => Promise<void> {
+export function makePlanWork({ post, lookUp, quickMs }: PlanWorkParts): (said: Ask | SetAside) => Promise<void> {
   const planners = new Map<string, Planner>();
   const weathers = new Map<string, WeatherYear>();
+  /** How long each stage took last, of whichever job. */
+  const lastedMs = new Map<StageName, number>();
   let setAside = 0;
 
   /** The plan at the end of the walk; undefined where the page wants something else. */
@@ -26,13 +33,19 @@ export function makePlanWork({ post, lookUp }: PlanWorkParts): (said: Ask | SetA
     walk: Generator<StageAhead, Plan, void>,
     onHalt: (ahead: StageAhead) => void,
   ): Promise<Plan | undefined> {
-    for (;;) {
-      const step = walk.next();
-      if (step.done) return step.value;
-      onHalt(step.value);
-      await lookUp();
-      if (setAside === seq) return undefined;
+    let step = walk.next();
+    while (!step.done) {
+      const { stage } = step.value;
+      if ((lastedMs.get(stage) ?? Number.POSITIVE_INFINITY) > quickMs) {
+        onHalt(step.value);
+        await lookUp();
+        if (setAside === seq) return undefined;
+      }
+      const began = performance.now();
+      step = walk.next();
+      lastedMs.set(stage, performance.now() - began);
     }
+    return step.value;
   }
 
   async function workOut({ seq, job, whole }: Extract<Ask, { kind: 'work out' }>): Promise<Answer> {

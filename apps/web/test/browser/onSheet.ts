@@ -29,6 +29,7 @@ export function titleCell(page: Page, what: string): Locator {
 /** Waits until the sheet with this number stands, worked out from the job as it is now. */
 export async function settled(page: Page, no: string): Promise<void> {
   await soon(() => page.locator('main > div > header > span').textContent()).toBe(no);
+  await soon(() => page.locator('main').getAttribute('aria-busy')).toBeNull();
   await soon(() => titleCell(page, 'worked out').textContent()).toMatch(/^worked out\d?\d:\d\d$/);
 }
 
