@@ -55,12 +55,26 @@ export async function takeNewerApp(): Promise<void> {
   else newer.postMessage({ type: 'SKIP_WAITING' }); // every tab hears of its new controller and reloads
 }
 
-async function lookForNewer(registration: ServiceWorkerRegistration): Promise<void> {
+const KEEPER = '/sw.js';
+
+/** Asked first: a browser that is refused the keeper itself complains of an unknown error, which it is not. */
+async function serverAnswers(): Promise<boolean> {
   try {
-    await registration.update();
+    return (await fetch(KEEPER, { method: 'HEAD', cache: 'no-store' })).ok;
   } catch {
-    // the server does not answer: what has been fetched so far is all there is
+    return false;
   }
+}
+
+/** Where the server does not answer, what has been fetched so far is all there is. */
+async function lookForNewer(registration: ServiceWorkerRegistration): Promise<void> {
+  if (await serverAnswers()) await registration.update().catch(() => {}); // it may go in that very moment
+}
+
+/** Without a server, or where the browser will not, there is no copy; the page works as it is, the next start asks again. */
+async function firstCopy(container: ServiceWorkerContainer): Promise<ServiceWorkerRegistration | undefined> {
+  if (!(await serverAnswers())) return undefined;
+  return container.register(KEEPER).catch(() => undefined);
 }
 
 /**
@@ -81,14 +95,15 @@ export async function keepApp(): Promise<void> {
     controlled = true; // the first copy takes this page under its care as it is
   });
 
-  const registration = await container.register('/sw.js').catch(() => undefined);
-  if (registration === undefined) return; // the server has gone, or the browser will not; the page works as it is
+  const registration = (await container.getRegistration()) ?? (await firstCopy(container));
+  if (registration === undefined) return;
   const look = () => {
     if (registration.waiting !== null && controlled && state === 'none') become('ready');
   };
   look();
   registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', look));
 
+  void lookForNewer(registration);
   let looked = performance.now();
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden' || performance.now() - looked < LOOK_AGAIN_AFTER_MS) return;

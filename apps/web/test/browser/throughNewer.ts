@@ -31,7 +31,7 @@ export async function addressInFront(target: string): Promise<AddressInFront> {
     const path = asked.url ?? '/';
     const change = { '/sw.js': newerKeeper, '/index.html': newerPage, '/': newerPage }[path.split('?')[0] ?? path];
     const passedOn = request(new URL(path, target), { method, headers }, (got) => {
-      if (!newer || change === undefined || got.statusCode !== 200) {
+      if (!newer || method !== 'GET' || change === undefined || got.statusCode !== 200) {
         answer.writeHead(got.statusCode ?? 502, got.headers);
         got.pipe(answer);
         return;
