@@ -12,6 +12,8 @@ const webDir = mkdtempSync(join(tmpdir(), 'eaveline-web-'));
 mkdirSync(join(webDir, 'assets'));
 writeFileSync(join(webDir, 'index.html'), '<!doctype html><title>Book</title>');
 writeFileSync(join(webDir, 'assets/sheet-abc123.js'), 'export {};');
+writeFileSync(join(webDir, 'sw.js'), '// keeps the app');
+writeFileSync(join(webDir, 'manifest.webmanifest'), '{ "name": "Eaveline" }');
 afterAll(() => rmSync(webDir, { recursive: true }));
 
 interface Roof {
@@ -175,6 +177,15 @@ describe('sheets', () => {
     const answer = await app.inject('/assets/sheet-abc123.js');
     expect(answer.statusCode).toBe(200);
     expect(answer.headers['cache-control']).toContain('immutable');
+  });
+
+  test.each([
+    ['/sw.js', 'javascript'],
+    ['/manifest.webmanifest', 'application/manifest+json'],
+  ])('%s is asked for anew each time, so that a newer app is found', async (url, type) => {
+    const answer = await app.inject(url);
+    expect([answer.statusCode, answer.headers['cache-control']]).toEqual([200, 'no-cache']);
+    expect(answer.headers['content-type']).toContain(type);
   });
 
   test.each([

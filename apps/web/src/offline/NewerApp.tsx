@@ -29,7 +29,7 @@ export function NewerApp({ kind, onLater }: NewerAppProps) {
       <p>{taken ? 'The newer Eaveline comes as soon as the last edit is kept.' : WORDS[kind]}</p>
       {!taken && take !== undefined && (
         <div className={styles.acts}>
-          <Act look="main" onPress={() => void takeNewerApp()}>
+          <Act look={kind === 'newer app' ? 'edge' : 'main'} onPress={() => void takeNewerApp()}>
             {take}
           </Act>
           {onLater !== undefined && (
