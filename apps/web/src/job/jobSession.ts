@@ -303,7 +303,9 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
       const edits = editsBetween(newest, changed.job);
       if (edits.length === 0) return undefined;
       const kind = changes.some(({ path }) => path[0] === 'records') ? 'record' : 'edit';
-      commit(changed.job, edits, { what: meaningOf(changed.job, words, edits), step: stepName(words), kind });
+      const where = changes.map(({ path }) => path.join('.'));
+      const step = stepName([words, ...where].join('\n'));
+      commit(changed.job, edits, { what: meaningOf(changed.job, words, edits), step, kind });
       return undefined;
     },
 

@@ -8,10 +8,12 @@ import styles from './TrunkFields.module.css';
 export interface TrunkFieldsProps {
   readonly trunk: TrunkPlan;
   readonly job: Job;
+  /** Called when one of its fields is gone into. */
+  readonly onEnter: () => void;
 }
 
 /** What was chosen for one trunk: where it is fed, with what, how far, behind which breaker. */
-export function TrunkFields({ trunk, job }: TrunkFieldsProps) {
+export function TrunkFields({ trunk, job, onEnter }: TrunkFieldsProps) {
   const at = (...rest: string[]) => ['choices', 'trunks', trunk.id, ...rest];
   const sheets = Object.entries(job.choices.equipment);
   const rise = new Map(trunk.sizeOptions.map(({ cableSheetId, totalV }) => [cableSheetId, totalV]));
@@ -29,7 +31,8 @@ export function TrunkFields({ trunk, job }: TrunkFieldsProps) {
     .filter(([, sheet]) => sheet.kind === 'breaker')
     .map(([value, { name }]) => ({ value, words: name }));
   return (
-    <div className={styles.fields}>
+    // biome-ignore lint/a11y/noStaticElementInteractions: nothing is pressed here; the trunk in hand stays the one shown
+    <div className={styles.fields} onFocus={onEnter}>
       <PickField label="Fed at" path={at('feedDrop')} options={feeds} />
       <NumberField label="Home run" path={at('homeRun', 'lengthM')} unit="m" />
       <div className={styles.wide}>

@@ -31,11 +31,12 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   // trunks of one system share a limit; where two systems meet on a board, the stricter is drawn
   const limits = trunks.flatMap(({ id }) => riseFinding(plan.checks.findings, id)?.limit ?? []);
   const limitV = limits.length === 0 ? undefined : Math.min(...limits);
-  const at =
-    trunks.find(
-      ({ id }) =>
-        selected === `rise:${id}` || selected === `rise-battery:${id}` || selected?.startsWith(`jumper:${id}:`),
-    ) ?? worstOf(trunks);
+  const chosen = trunks.find(
+    ({ id }) => selected === `rise:${id}` || selected === `rise-battery:${id}` || selected?.startsWith(`jumper:${id}:`),
+  );
+  const at = chosen ?? worstOf(trunks);
+  // without a selection the worst is shown: an edit must not turn the fields under the pen to another trunk
+  const hold = () => onSelect((chosen && selected) ?? `rise:${at.id}`);
   return (
     <>
       <Sideways room={ref}>
@@ -62,7 +63,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
       </Sideways>
       {at && (
         <Part title={`Trunk ${at.name}, as chosen`}>
-          <TrunkFields key={at.id} trunk={at} job={job} />
+          <TrunkFields key={at.id} trunk={at} job={job} onEnter={hold} />
         </Part>
       )}
       <Part title="All trunks" count={trunks.length}>

@@ -101,3 +101,26 @@ async function dropFive(page: Page) {
   const words = await page.getByLabel('Fed at', { exact: true }).getByRole('option').allTextContents();
   return words.find((each) => each.startsWith('drop 5:'));
 }
+
+/* Nothing is selected, so the sheet shows the worst: A at 31 m. With 12 m it rises less than B; the fields stay A's. */
+walk(
+  'fields stay those of the trunk they are typed into, and two trunks are two steps back',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    const length = page.getByLabel('Home run', { exact: true });
+    await length.click();
+    await length.fill('12');
+    await settled(page, '04');
+    expect(await saysOfA(page)).toMatch(/meets$/);
+    await page.getByRole('heading', { name: 'Trunk A, as chosen' }).waitFor();
+    expect(await length.inputValue()).toBe('12');
+
+    await page.locator('main svg [data-subject="rise:b"]').click();
+    await page.getByRole('heading', { name: 'Trunk B, as chosen' }).waitFor();
+    await length.fill('9');
+    await settled(page, '04');
+    await register(page).getByRole('button', { name: 'Undo: Trunk B: home run 9 m' }).click();
+    await register(page).getByRole('button', { name: 'Undo: Trunk A: home run 12 m' }).click();
+    await soon(async () => (await keptTrunkA(page, server.url)).homeRun.lengthM).toBe(31);
+  },
+);

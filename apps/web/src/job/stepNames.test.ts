@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { makeStepNames } from './stepNames.ts';
+
+/** Names at seconds after nine o'clock. */
+function namesAt() {
+  let second = 0;
+  const name = makeStepNames(() => new Date(Date.UTC(2026, 4, 12, 9, 0, second)));
+  return (at: number, same: string | undefined) => {
+    second = at;
+    return name(same);
+  };
+}
+
+test('a field typed into letter by letter is one step; after a pause of ten seconds it is another', () => {
+  const name = namesAt();
+  const first = name(0, 'Home run a');
+  expect(name(2, 'Home run a')).toBe(first);
+  expect(name(11, 'Home run a')).toBe(first);
+  expect(name(21, 'Home run a')).not.toBe(first);
+});
+
+test('the same field of another thing is another step, however soon', () => {
+  const name = namesAt();
+  const first = name(0, 'Home run a');
+  const second = name(1, 'Home run b');
+  expect(second).not.toBe(first);
+  expect(name(2, 'Home run a')).not.toBe(first);
+});
+
+test('what says nothing of itself stands alone', () => {
+  const name = namesAt();
+  expect(name(0, undefined)).not.toBe(name(0, undefined));
+});
