@@ -45,7 +45,11 @@ export function HistoryPage() {
   const people = new Set(steps?.map(({ who }) => who).filter((who) => who !== ''));
   return (
     <div className={desk.desk}>
-      <PhoneHead title="History" aside={job.name} backTo={{ to: '/job/$id', id: job.id }} />
+      <PhoneHead
+        title="History"
+        aside={open.keeping.device.kind === 'refused' ? 'not kept' : job.name}
+        backTo={{ to: '/job/$id', id: job.id }}
+      />
       <Register current={undefined} open={false} onUndo={undo} onRedo={redo} onKeys={() => setKeysShown(true)} />
       <SheetFrame
         no="00"

@@ -1,6 +1,8 @@
 import { INSTRUMENTS, type Instrument } from '@eaveline/job';
 import type { SurveyStanding } from '@eaveline/plan';
 import { Link } from '@tanstack/react-router';
+import { useDesk } from '../desk/DeskContext.tsx';
+import { KeepingFoot } from '../frame/KeepingFoot.tsx';
 import { useJob } from '../job/JobContext.tsx';
 import { sayWhoIsHere, useWho } from '../job/whoIsHere.ts';
 import { Part } from '../parts/Part.tsx';
@@ -75,7 +77,18 @@ export function StartPart({ standing }: StartPartProps) {
         </Link>
         <SavePhotos />
       </p>
+      {narrow && <Kept />}
     </>
+  );
+}
+
+/** Where the survey is kept, the steps back and forth, the job as a file; on a desk that stands at the left already. */
+function Kept() {
+  const { session, say } = useDesk();
+  return (
+    <Part title="Where it is kept">
+      <KeepingFoot onUndo={() => say(session.undo())} onRedo={() => say(session.redo())} />
+    </Part>
   );
 }
 

@@ -56,7 +56,7 @@ export function SurveyFrame({ standing, current, title, head, open, acts, asked,
     <div className={desk.desk}>
       <SurveyHead
         title={title}
-        aside={openWords(open)}
+        aside={opened.keeping.device.kind === 'refused' ? 'not kept' : openWords(open)}
         onBack={acts.left.onPress}
         onUndo={opened.undo === undefined ? undefined : undo}
       />

@@ -14,7 +14,7 @@ export function WhoPart() {
       label="Surveyed by"
       value={who}
       onType={sayWhoIsHere}
-      placeholder="name: every fact stands with who found it"
+      placeholder="name, kept with every fact"
       offered={Object.values(job.choices.crew).map(({ name }) => name)}
     />
   );

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { openSheet, register, settled } from './onSheet.ts';
-import { soon, walk } from './walk.ts';
+import { phoneWalk, soon, walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
 const length = (page: Page) => page.getByLabel('Home run', { exact: true });
@@ -68,6 +68,37 @@ walk(
     await page.reload();
     await settled(page, '04');
     expect(await length(page).inputValue()).toBe('24');
+  },
+);
+
+phoneWalk(
+  'no room on the phone in the survey: its head says so, and the job file is at hand',
+  async ({ server, page }) => {
+    await page.addInitScript(() => {
+      const put = IDBObjectStore.prototype.put;
+      IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args: Parameters<typeof put>) {
+        if ((globalThis as { full?: boolean }).full) throw new DOMException('full', 'QuotaExceededError');
+        return put.apply(this, args);
+      };
+    });
+    await page.goto(`${server.url}/job/${JOB}/survey`);
+    await page.getByRole('status').getByText('All kept, on this device and on the server.').waitFor();
+    await page.evaluate(() => {
+      (globalThis as { full?: boolean }).full = true;
+    });
+    await page.getByRole('link', { name: /^Board/ }).tap();
+    await page.getByLabel('Surveyed by').fill('Nia');
+    await page.getByLabel('Free ways', { exact: true }).fill('7');
+    await page.getByRole('banner').getByText('not kept').waitFor();
+
+    await page.getByRole('button', { name: 'The walk' }).tap();
+    await page
+      .getByRole('status')
+      .getByText(/^Not kept: This device has no more room\./)
+      .waitFor();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save job file' }).tap();
+    expect((await download).suggestedFilename()).toBe('kestrel-rise.job.json');
   },
 );
 
