@@ -1,11 +1,13 @@
 import type { Job } from '@eaveline/job';
-import type { Plan } from '@eaveline/plan';
-import { openState, openWords, worseOf } from '../checks/openState.ts';
+import type { Finding, Plan } from '@eaveline/plan';
+import { openState, worseOf } from '../checks/openState.ts';
 import { DrawnMark } from '../drawing/DrawnMark.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { Tube } from '../drawing/Tube.tsx';
 import { figure } from '../words/figure.ts';
+import { ruleWords } from '../words/ruleWords.ts';
 import { dropGroups } from './dropGroups.ts';
+import { riseFinding } from './headOfTrunks.ts';
 import { sizeOf } from './sizeOf.ts';
 import type { Stretches, Unrolled } from './unroll.ts';
 
@@ -47,7 +49,12 @@ export function OneTrunk({
   );
   const end = x.get(trunk.farDrop);
   const letters = trunk.lines.join(' ');
-  const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${openWords(open)}`;
+  const rise = riseFinding(here, trunk.id);
+  // beside the rise, which ends the name: whatever else of this trunk is open
+  const others = here
+    .filter(({ about, state, rule }) => state !== 'meets' && rule !== 'trunk-rise' && isOf(trunk, about))
+    .map(({ rule, state }) => `, ${ruleWords(rule).toLowerCase()} ${state === 'ask' ? 'asks' : 'fails'}`);
+  const label = `Trunk ${trunk.name} on ${trunk.lines.join(' and ')}, ${trunk.unitCount} units${others.join('')}, fed at drop ${trunk.feedDrop}, rises ${figure(trunk.rise.totalV, 2)} V${rise === undefined ? '' : `, ${rise.state}`}`;
   const cutX = trunkFrom - 34;
   const near = xs.slice(1).map((each, i) => each - (xs[i] as number));
   const half = Math.min(14, Math.max(Math.min(...near, 30) / 2 - 1, 4));
@@ -151,4 +158,10 @@ export function OneTrunk({
       <rect className="ring" x="1" y={y + 1} width={width - 2} height={height - 4} />
     </Thing>
   );
+}
+
+/** Whether a finding is about a trunk or one of its drops. */
+function isOf({ id, drops }: Unrolled['trunk'], about: Finding['about']): boolean {
+  if (about.kind === 'trunk') return about.id === id;
+  return about.kind === 'unit' && drops.some(({ number }) => about.id === `${id}-${number}`);
 }

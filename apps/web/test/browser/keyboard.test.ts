@@ -52,7 +52,7 @@ walk(
     await tabTo(page, pad(page).getByRole('button', { name: 'Copy this working' }));
     await page.keyboard.press('Enter');
     const copied = () => page.evaluate(() => navigator.clipboard.readText());
-    await soon(copied).toMatch(/^Far unit of trunk B above the point of supply: 3\.\d+\u00a0V\n/);
+    await soon(copied).toMatch(/\nFar unit of trunk B above the point of supply, ΔU: 3\.\d+ V\n/);
     expect(await copied()).toContain('Source:');
   },
 );
