@@ -14,6 +14,7 @@ export { type BrowserStoreParts, browserStore } from './store/browserStore.ts';
 export {
   type JobStore,
   type KeptJob,
+  type LooseEdits,
   laterMark,
   type ServerMark,
   type StoredChange,

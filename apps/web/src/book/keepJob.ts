@@ -78,6 +78,7 @@ export async function removeFromDevice(
   try {
     const kept = await store.kept(id);
     if (kept === undefined) return { done: true, words: 'It is not on this device.' };
+    if (kept.loose !== undefined) return stays('Edits of it wait for its history. Open it once, then remove it.');
     const mine = readCopy(id, kept.job).job;
     const there = await servedOf(server, id);
     if (there === undefined) return stays('The server does not have it.');

@@ -1,6 +1,13 @@
 import type { JobDocument, Reason, StoredHistory } from '@eaveline/sync';
 import { type Edit, editsBetween } from '@eaveline/sync/edits';
-import { type JobStore, type KeptJob, laterMark, type ServerMark, type StoredChange } from '@eaveline/sync/store';
+import {
+  type JobStore,
+  type KeptJob,
+  type LooseEdits,
+  laterMark,
+  type ServerMark,
+  type StoredChange,
+} from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
 import { type OnDevice, wordsOf } from './keeping.ts';
 import type { PageChannel, PageNews } from './pageChannel.ts';
@@ -68,7 +75,11 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   let torn = false;
   let loading: Promise<JobDocument> | undefined;
   /** Edits made before the history was open. */
-  let waiting: { readonly edits: readonly Edit[]; readonly reason: Reason; readonly atS: number }[] = [];
+  let waiting: LooseEdits[] = [];
+  /** Names of those the history has now, and the store does not know of yet. */
+  let taken: string[] = [];
+  /** All edits that lie in the store for whoever opens the history. */
+  let lying: readonly LooseEdits[] = [];
   /** States written before the history was open: they hold what `waiting` holds. */
   let writtenBefore: KeptJob[] = [];
   let unwritten: StoredChange[] = [];
@@ -88,13 +99,15 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     onDevice({ kind: 'keeping' });
     writing = writing.then(async () => {
       if (kept === undefined) return;
-      const [state, changes] = [kept, unwritten];
+      const [state, changes, loose] = [kept, unwritten, taken];
       unwritten = [];
+      taken = [];
       try {
         await makeSure(state);
-        await store.add(state, changes);
+        await store.add(state, changes, loose);
       } catch (error) {
         unwritten = [...changes, ...unwritten];
+        taken = [...loose, ...taken];
         refused = true;
         onDevice({ kind: 'refused', words: wordsOf(error) });
         callOff();
@@ -133,7 +146,14 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   /** The job stands so now. While edits do not read together, it is still named by the last heads that did. */
   function stands(job: unknown): void {
     const heads = torn ? undefined : document?.heads();
-    kept = { ...kept, id, job, keptAt: now().toISOString(), ...(heads === undefined ? {} : { heads }) };
+    const { loose: _before, ...others } = kept ?? {};
+    const loose = document === undefined ? [...(found?.loose ?? []), ...waiting] : [];
+    kept = {
+      ...others,
+      ...{ id, job, keptAt: now().toISOString() },
+      ...(heads === undefined ? {} : { heads }),
+      ...(loose.length === 0 ? {} : { loose }),
+    };
   }
 
   /** The job as the document has it now stands, where it reads. */
@@ -147,6 +167,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   /** How the job was before edits that wait here: as found, or as another page has kept it since. */
   async function baseNow(): Promise<KeptJob> {
     const there = await store.kept(id);
+    lying = there?.loose ?? [];
     const own = (one: KeptJob) => one.keptAt === there?.keptAt && editsBetween(one.job, there.job).length === 0;
     const base = there === undefined || writtenBefore.some(own) ? found : there;
     if (base === undefined) throw new Error('The job is not on this device');
@@ -218,6 +239,8 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     // a state that names no moment had no history yet: it grew from what the history began with
     const [first] = opened.moments();
     const grownFrom = base.heads ?? (first === undefined ? [] : [first.hash]);
+    // what differs by loose edits alone is taken in by these, under their own names
+    if (opened.has(grownFrom) && base.loose !== undefined) return opened;
     if (opened.has(grownFrom)) unwritten.push(...opened.takeIn(base.job, grownFrom, reason, nowS()));
     else {
       const change = opened.commit(editsBetween(opened.job(), base.job), reason, nowS());
@@ -263,6 +286,18 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     }
   }
 
+  /** Takes in edits that lie in the store and those that wait here, each once, whichever page was first. */
+  function takeLoose(opened: JobDocument): void {
+    const known = new Set(opened.moments().map(({ reason: { loose } }) => loose));
+    const own = new Set(waiting.map(({ id: each }) => each));
+    for (const { id: loose, edits, reason, atS } of [...lying.filter((each) => !own.has(each.id)), ...waiting]) {
+      if (!known.has(loose)) take(edits, { ...reason, loose }, atS);
+      taken.push(loose);
+    }
+    waiting = [];
+    lying = [];
+  }
+
   async function load(): Promise<JobDocument> {
     const opened = await openHistory();
     const base = found;
@@ -270,11 +305,10 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     const before = parsed(opened.job()).job;
     const settled = before === undefined ? undefined : opened.settle(editsBetween(opened.job(), before), READ);
     if (settled !== undefined) unwritten.push(settled);
-    for (const { edits, reason, atS } of waiting) take(edits, reason, atS);
-    waiting = [];
+    takeLoose(opened);
     writtenBefore = [];
     standsAsMerged(opened);
-    if (unwritten.length > 0 || kept?.heads?.join() !== base?.heads?.join()) write();
+    if (taken.length > 0 || unwritten.length > 0 || kept?.heads?.join() !== base?.heads?.join()) write();
     for (const news of unheard) hear(news);
     unheard = [];
     return opened;
@@ -320,7 +354,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     commit(job, edits, reason) {
       const atS = nowS();
       if (document === undefined) {
-        waiting.push({ edits, reason, atS });
+        waiting.push({ id: `${reason.step} ${waiting.length}`, edits, reason, atS });
         stands(job);
       } else {
         take(edits, reason, atS);

@@ -12,6 +12,8 @@ export interface Reason {
   readonly kind: 'begun' | 'edit' | 'record' | 'undo' | 'redo' | 'gone back' | 'taken in';
   /** Step taken back or done again. */
   readonly of?: string;
+  /** Names an edit made before the history was open, so that no two pages take it in twice. */
+  readonly loose?: string;
 }
 
 const KINDS: readonly Reason['kind'][] = ['begun', 'edit', 'record', 'undo', 'redo', 'gone back', 'taken in'];
@@ -26,11 +28,15 @@ export function reasonOf(message: string | null | undefined, hash: string): Reas
   const unknown: Reason = { who: '', what: message ?? '', device: '', step: hash, kind: 'edit' };
   if (!message) return unknown;
   try {
-    const { who, what, device, step, kind, of } = JSON.parse(message) as Record<string, unknown>;
+    const { who, what, device, step, kind, of, loose } = JSON.parse(message) as Record<string, unknown>;
     if (![who, what, device, step].every((each) => typeof each === 'string')) return unknown;
     const known = KINDS.find((each) => each === kind) ?? 'edit';
     const reason = { who, what, device, step, kind: known } as Reason;
-    return typeof of === 'string' ? { ...reason, of } : reason;
+    return {
+      ...reason,
+      ...(typeof of === 'string' ? { of } : {}),
+      ...(typeof loose === 'string' ? { loose } : {}),
+    };
   } catch {
     return unknown;
   }

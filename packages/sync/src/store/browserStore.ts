@@ -179,10 +179,10 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
       });
       return lies;
     },
-    async add(kept, changes) {
+    async add(kept, changes, taken = []) {
       await writing([JOBS, CHANGES, UNSAVED], async (transaction) => {
         const before = await keptIn(transaction, kept.id);
-        transaction.objectStore(JOBS).put(putOver(before, kept));
+        transaction.objectStore(JOBS).put(putOver(before, kept, taken));
         for (const change of changes) transaction.objectStore(CHANGES).put({ id: kept.id, ...change });
         transaction.objectStore(UNSAVED).delete(kept.id);
       });

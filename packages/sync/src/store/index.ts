@@ -3,6 +3,7 @@ export { type BrowserStoreParts, browserStore } from './browserStore.ts';
 export {
   type JobStore,
   type KeptJob,
+  type LooseEdits,
   laterMark,
   type ServerMark,
   type StoredChange,

@@ -1,3 +1,16 @@
+import type { Edit } from '../document/edit.ts';
+import type { Reason } from '../document/reason.ts';
+
+/** Edits made before the history was open. The next page that opens it takes them in. */
+export interface LooseEdits {
+  /** Names them on this device. */
+  readonly id: string;
+  readonly edits: readonly Edit[];
+  readonly reason: Reason;
+  /** Seconds of UTC since 1970. */
+  readonly atS: number;
+}
+
 /** What a device knows of a job without reading its history: enough to list it and to open it at once. */
 export interface KeptJob {
   readonly id: string;
@@ -11,6 +24,8 @@ export interface KeptJob {
   readonly server?: ServerMark;
   /** Heads of states sent to the server whose answer never came: it may hold one of them. */
   readonly sent?: readonly (readonly string[])[];
+  /** Edits the history does not have yet, oldest first. Those of several pages stand beside each other. */
+  readonly loose?: readonly LooseEdits[];
 }
 
 /** The last state in which this device and the server agreed. */
@@ -31,10 +46,22 @@ export function laterMark(one: ServerMark | undefined, other: ServerMark | undef
   return (other.count ?? 0) >= (one.count ?? 0) ? other : one;
 }
 
-/** A job as it is put in the place of another: what a page knows of the server never goes back to something older. */
-export function putOver(before: KeptJob | undefined, kept: KeptJob): KeptJob {
+/**
+ * A job as it is put in the place of another. What a page knows of the server never goes back to something older, and
+ * edits of another page that wait for the history stay.
+ *
+ * @param taken loose edits that the history now has.
+ */
+export function putOver(before: KeptJob | undefined, kept: KeptJob, taken: readonly string[]): KeptJob {
+  const { server: _mark, loose: mine = [], ...others } = kept;
   const server = laterMark(before?.server, kept.server);
-  return server === kept.server || server === undefined ? kept : { ...kept, server };
+  const known = new Set([...taken, ...mine.map(({ id }) => id)]);
+  const loose = [...(before?.loose ?? []).filter(({ id }) => !known.has(id)), ...mine];
+  return {
+    ...others,
+    ...(server === undefined ? {} : { server }),
+    ...(loose.length === 0 ? {} : { loose }),
+  };
 }
 
 /** One change of a job's history, coded. */
@@ -75,8 +102,11 @@ export interface JobStore {
   history(id: string): Promise<StoredHistory>;
   /** Keeps a job only where there is none of its id; tells what is kept then, this one or the other. */
   addNew(kept: KeptJob): Promise<KeptJob>;
-  /** Adds changes and says how the job stands after them, both or neither. The later mark of the server stays. */
-  add(kept: KeptJob, changes: readonly StoredChange[]): Promise<void>;
+  /**
+   * Adds changes and says how the job stands after them, both or neither. The later mark of the server stays, and so do
+   * loose edits but those `taken` into the history.
+   */
+  add(kept: KeptJob, changes: readonly StoredChange[], taken?: readonly string[]): Promise<void>;
   /** Puts the first changes of a history only where there are none; tells the history as it lies there then. */
   begin(id: string, changes: readonly StoredChange[]): Promise<StoredHistory>;
   /**

@@ -31,8 +31,8 @@ export function memoryStore(): JobStore {
         changes.set(id, new Map(first.map((each) => [each.hash, each])));
       return historyOf(id);
     },
-    async add(kept, added) {
-      jobs.set(kept.id, putOver(jobs.get(kept.id), kept));
+    async add(kept, added, taken = []) {
+      jobs.set(kept.id, putOver(jobs.get(kept.id), kept, taken));
       const here = changesOf(kept.id);
       for (const change of added) here.set(change.hash, change);
       changes.set(kept.id, here);
