@@ -27,7 +27,14 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
   const { job, plan, notWorkedOut } = open;
   const stale = useLate(staleOn(no, open), STALE_AFTER_MS);
   const before = useLate(open.stale, STALE_AFTER_MS);
-  if (listed && matchMedia('(max-width: 760px)').matches) return null;
+  if (listed && matchMedia('(max-width: 760px)').matches) {
+    // the register is the page; it is named for whoever hears it read
+    return (
+      <main className="out-of-sight">
+        <h1>The sheets of {job.name}</h1>
+      </main>
+    );
+  }
   const view = VIEWS[no];
   const cells = titleCells(no, view.shows, { ...open, stale: before });
   const notice = job.invented
