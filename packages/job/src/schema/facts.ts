@@ -39,8 +39,16 @@ export const wishesFactsSchema = open({
   note: z.string().optional(),
 });
 
-/** Does this platform know a civil clock of that name? */
+const zones = new Map<string, boolean>();
+
+/** Does this platform know a civil clock of that name? Asked of it once: a job is read whole at each edit. */
 function isZone(name: string): boolean {
+  const known = zones.get(name) ?? asksForZone(name);
+  zones.set(name, known);
+  return known;
+}
+
+function asksForZone(name: string): boolean {
   try {
     new Intl.DateTimeFormat('en', { timeZone: name });
     return /^[A-Za-z]/.test(name);
