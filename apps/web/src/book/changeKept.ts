@@ -79,7 +79,7 @@ async function step(
     onApart: (words) => notices.add(`${words} Open it to pick one.`),
   });
   try {
-    if ((await keeper.read()) === undefined) await keeper.takeOn(job);
+    if ((await keeper.read()) === undefined) await keeper.takeOn(job, undefined);
     const document = await keeper.ready();
     // both agree on how it stands first: then the server has only this one step to take
     await meeting.meet();

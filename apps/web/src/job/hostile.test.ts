@@ -280,7 +280,7 @@ function isWhole(tabs: readonly Tab[], contested: ReadonlySet<string>, said: str
   for (const tab of tabs) {
     const now = tab.state() as OpenJob;
     expect(now.kind, said).toBe('open');
-    expect(now.keeping.apart, said).toBeUndefined();
+    expect(now.keeping.apart?.words, said).toBeUndefined();
     expect(now.keeping.device.kind, said).toBe('kept');
     expect(now.keeping.server, said).toMatchObject({ kind: 'agreed' });
     const neighbour = tabs.find(({ at }) => at === tab.at)?.state() as OpenJob;

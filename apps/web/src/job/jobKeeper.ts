@@ -1,5 +1,5 @@
 import type { JobDocument, Reason, StoredHistory } from '@eaveline/sync';
-import { type Edit, editsBetween } from '@eaveline/sync/edits';
+import { type Edit, editsBetween, valueAt, withAt } from '@eaveline/sync/edits';
 import {
   type JobStore,
   type KeptJob,
@@ -32,8 +32,12 @@ export interface JobKeeper {
   /** How the job stands on this device; undefined where it is not here. */
   kept(): KeptJob | undefined;
   read(): Promise<KeptJob | undefined>;
-  /** Takes a job of another place onto this device, unless there is one: the one there stays, and is told. */
-  takeOn(job: unknown): Promise<KeptJob>;
+  /**
+   * Takes a job of another place onto this device, unless there is one: the one there stays, and is told.
+   *
+   * @param revision of the server's, where it is from there.
+   */
+  takeOn(job: unknown, revision: string | undefined): Promise<KeptJob>;
   /** The history, once its core is there. */
   document(): JobDocument | undefined;
   ready(): Promise<JobDocument>;
@@ -196,7 +200,8 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       let history = await store.history(id);
       if (nothingIn(history)) {
         // whoever is first begins it: two beginnings of two states would never read together
-        const begun = beginDocument(parsed(base.job).job ?? base.job, reason, atS);
+        const first = withoutLoose(base);
+        const begun = beginDocument(parsed(first).job ?? first, reason, atS);
         try {
           history = await store.begin(id, begun.changes);
         } catch {
@@ -305,6 +310,12 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     const before = parsed(opened.job()).job;
     const settled = before === undefined ? undefined : opened.settle(editsBetween(opened.job(), before), READ);
     if (settled !== undefined) unwritten.push(settled);
+    const [first] = opened.moments();
+    const mark = kept?.server;
+    // taken on from the server before there was a history: they agreed on what it began with
+    if (kept !== undefined && mark?.heads.length === 0 && first?.reason.what === BEGUN.what) {
+      kept = { ...kept, server: { ...mark, heads: [first.hash], count: (mark.count ?? 0) + 1 } };
+    }
     takeLoose(opened);
     writtenBefore = [];
     standsAsMerged(opened);
@@ -323,8 +334,10 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       if (kept !== undefined) onDevice({ kind: 'kept', at: new Date(kept.keptAt) });
       return kept;
     },
-    async takeOn(job) {
-      const taken: KeptJob = { id, job, keptAt: now().toISOString() };
+    async takeOn(job, revision) {
+      const keptAt = now().toISOString();
+      const server = revision === undefined ? {} : { server: { revision, heads: [], at: keptAt } };
+      const taken: KeptJob = { id, job, keptAt, ...server };
       found = taken;
       kept = taken;
       try {
@@ -394,4 +407,13 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       });
     },
   };
+}
+
+/** The job as it was before its loose edits: what a history begins with, so that these are steps of it. */
+function withoutLoose({ job, loose = [] }: KeptJob): unknown {
+  const edits = loose.flatMap((each) => each.edits);
+  return edits.reduceRight<unknown>((now, { path, before, after }) => {
+    const stands = editsBetween(valueAt(now, path), after).length === 0;
+    return stands ? withAt(now, path, before) : now;
+  }, job);
 }

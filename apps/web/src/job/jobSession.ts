@@ -275,20 +275,14 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
         if (served === undefined) return become({ kind: 'missing' });
         const read = readHere(served.document);
         if (read === undefined) return;
-        const there = await keeper.takeOn(read);
+        const there = await keeper.takeOn(read, served.revision);
         // another page was quicker, or the device answers again: what it holds comes first
         if (there.job !== read) return openKept(there.job);
         lay(read);
         await openHistory().catch(historyShut);
-        // what was typed while the history was opening is not on the server yet: both agree on how it began
-        const document = keeper.document();
-        const begun = document?.moments()[0];
-        if (document !== undefined && begun !== undefined && served.revision !== undefined) {
-          if (editsBetween(document.jobAt([begun.hash]), read).length > 0) return meeting.meet();
-          keeper.agreed({ revision: served.revision, heads: [begun.hash], at: now().toISOString() });
-        }
         keep({ server: { kind: 'agreed', at: now() } });
-        if (document !== undefined) meeting.sendSoon();
+        // both agree on how it began; what was typed while the history was opening is not on the server yet
+        if (keeper.document() !== undefined) meeting.sendSoon();
       } catch (error) {
         if (state.kind !== 'open') become({ kind: 'away', words: wordsOf(error) });
         else throw error;

@@ -80,7 +80,9 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       const then = document.jobAt(heads);
       return editsBetween(parsed(then).job ?? then, theirs).length;
     };
-    const can = [...(mark === undefined ? [] : [mark.heads]), ...sent].filter((heads) => document.has(heads));
+    const can = [...(mark === undefined ? [] : [mark.heads]), ...sent].filter(
+      (heads) => heads.length > 0 && document.has(heads),
+    );
     const [nearest] = can
       .map((heads) => ({ heads, places: can.length === 1 && mark !== undefined ? 0 : apartFrom(heads) }))
       .sort((a, b) => a.places - b.places);

@@ -32,7 +32,7 @@ export interface KeptJob {
 export interface ServerMark {
   /** As the server's ETag names it. */
   readonly revision: string;
-  /** Heads of the history at that state. */
+  /** Heads of the history at that state; none where it is the state the history is yet to begin with. */
   readonly heads: readonly string[];
   /** When they agreed, ISO instant. */
   readonly at: string;
