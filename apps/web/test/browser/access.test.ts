@@ -2,7 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { openSheet, SHEETS, titleCell } from './onSheet.ts';
-import { soon, walk } from './walk.ts';
+import { phoneWalk, soon, walk } from './walk.ts';
 
 /** Another paper changes colours and the height of targets, nothing else: those rules are asked again on each. */
 const PAPERS = ['day', 'dark', 'roof'] as const;
@@ -18,7 +18,7 @@ async function layPaper(page: Page, paper: (typeof PAPERS)[number]): Promise<voi
 async function violations(page: Page): Promise<string[]> {
   const lines: string[] = [];
   // the whole sheet in view: axe cannot judge a table that runs sideways and is cut by the sheet it scrolls in
-  await page.setViewportSize({ width: 1440, height: 4000 });
+  await page.setViewportSize({ width: page.viewportSize()?.width ?? 1440, height: 4000 });
   // and nothing on its way from one paper's colour to the next
   await page.emulateMedia({ reducedMotion: 'reduce' });
   for (const paper of PAPERS) {
@@ -48,6 +48,24 @@ for (const { no, name } of SHEETS) {
     expect(await violations(page)).toEqual([]);
   });
 }
+
+for (const { name, path, waitFor } of [
+  { name: 'the history', path: 'history', waitFor: 'One step so far.' },
+  { name: 'the walk of the survey', path: 'survey', waitFor: 'One thing is open at Kestrel Rise.' },
+  { name: 'a place of the survey', path: 'survey/board', waitFor: 'Board: nothing open.' },
+]) {
+  walk(`axe finds nothing in ${name}, on day, dark and roof paper`, async ({ server, page }) => {
+    await page.goto(`${server.url}/job/kestrel-rise/${path}`);
+    await page.getByRole('heading', { level: 1 }).getByText(waitFor).waitFor();
+    expect(await violations(page)).toEqual([]);
+  });
+}
+
+phoneWalk('axe finds nothing in the list of sheets on a phone', async ({ server, page }) => {
+  await page.goto(`${server.url}/job/kestrel-rise`);
+  await page.getByRole('button', { name: 'Save job file' }).waitFor();
+  expect(await violations(page)).toEqual([]);
+});
 
 walk(
   'axe would see a field without a name, and lettering that is too pale on one paper only',
