@@ -1,4 +1,4 @@
-import { type Change, usualAnswer } from '@eaveline/plan';
+import { type Change, isMendChange, usualAnswer } from '@eaveline/plan';
 import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
 import { JobContext, type JobOnDesk } from '../job/JobContext.tsx';
 import type { JobSession, OpenJob } from '../job/jobSession.ts';
@@ -33,7 +33,7 @@ export function OnDesk({ session, open, children }: OnDeskProps) {
   const mend = useCallback(
     (changes: readonly Change[], words: string) => {
       // a mend decides; it never says that something was measured or seen
-      const strays = changes.some(({ path }) => path[0] !== 'choices');
+      const strays = !changes.every(isMendChange);
       const refusal = strays ? 'A mend changes choices only.' : edit(changes, words);
       say(refusal === undefined ? `${words.replace(/\.$/, '')}: done. Z takes it back.` : `Not taken. ${refusal}`);
     },
