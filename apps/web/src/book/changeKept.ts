@@ -79,7 +79,12 @@ async function step(
     onApart: (words) => notices.add(`${words} Open it to pick one.`),
   });
   try {
-    if ((await keeper.read()) === undefined) await keeper.takeOn(job, undefined);
+    if ((await keeper.read()) === undefined) {
+      // as the server has it now, so that both agree on what this grows from; with the server away as it was seen
+      const served = await server.get(id).catch(() => undefined);
+      const theirs = served === undefined ? undefined : parsed(served.document).job;
+      await (theirs?.id === id ? keeper.takeOn(theirs, served?.revision) : keeper.takeOn(job, undefined));
+    }
     const document = await keeper.ready();
     // both agree on how it stands first: then the server has only this one step to take
     await meeting.meet();

@@ -136,9 +136,13 @@ function makeDevice(name: string, w: World) {
 
 type Device = ReturnType<typeof makeDevice>;
 
+const fieldOf = (job: Job, path: readonly string[]) =>
+  (job.customer as Readonly<Record<string, string | undefined>>)[path[1] as string];
+
 /** One tab at one device: its session, opened again and again, and what was done in it. */
 function makeTab(index: number, at: Device, w: World) {
-  const place = (n: number) => ['choices', 'parts', `tab-${index}-${n}`];
+  // fields of a newer version, which a job keeps as they are
+  const place = (n: number) => ['customer', `tab-${index}-${n}`];
   /** By place: the values put there and not yet seen on the device, oldest first, behind the last that was. */
   const done = new Map<string, (string | undefined)[]>();
   const recordsDone: { name: string; kept: boolean }[] = [];
@@ -227,9 +231,9 @@ function makeTab(index: number, at: Device, w: World) {
       count += 1;
       const path = place(w.upTo(2));
       const value = w.chance() < 0.15 ? undefined : `v${index}-${count}`;
-      const stood = now.job.choices.parts[path[2] as string];
+      const stood = fieldOf(now.job, path);
       if (stood === value) return;
-      if (session.edit([{ path, value }], `Part ${w.upTo(3)}`) !== undefined) return;
+      expect(session.edit([{ path, value }], `Field ${w.upTo(3)}`)).toBeUndefined();
       const key = path.join('.');
       done.set(key, [...(done.get(key) ?? []), stood, value]);
       ofThisPage.add(key);
@@ -240,8 +244,8 @@ function makeTab(index: number, at: Device, w: World) {
       count += 1;
       const name = `tab-${index}-${count}`;
       const value = { at: '2026-05-12T09:41:00Z', by: at.name, test: 'anything', value: count, unit: 'Ω' };
-      if (session.edit([{ path: ['records', 'readings', name], value }], 'A reading.') === undefined)
-        recordsDone.push({ name, kept: false });
+      expect(session.edit([{ path: ['records', 'readings', name], value }], 'A reading.')).toBeUndefined();
+      recordsDone.push({ name, kept: false });
     },
   };
 }
@@ -289,7 +293,7 @@ function isWhole(tabs: readonly Tab[], contested: ReadonlySet<string>, said: str
       if (kept) expect(now.job.records.readings[name], `${said}: record ${name}`).toBeDefined();
     for (const [key, values] of tab.done) {
       if (contested.has(key)) continue;
-      const stands = now.job.choices.parts[key.split('.')[2] as string];
+      const stands = fieldOf(now.job, key.split('.'));
       expect(values, `${said}: ${key} is ${stands}`).toContain(stands);
     }
   }
@@ -316,8 +320,8 @@ async function live(seed: number, acts: number) {
       if (step !== undefined && (tab.state() as OpenJob).past === undefined) session.goBackTo(step);
     }
     const after = (tab.state() as OpenJob).job;
-    for (const { path } of editsBetween(before.choices.parts, after.choices.parts))
-      contested.add(['choices', 'parts', ...path].join('.'));
+    for (const { path } of editsBetween(before.customer, after.customer))
+      contested.add(['customer', ...path].join('.'));
     expect(editsBetween(before.records, after.records), `seed ${seed}`).toEqual([]);
   }
 

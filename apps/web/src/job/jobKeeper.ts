@@ -4,7 +4,7 @@ import {
   type JobStore,
   type KeptJob,
   type LooseEdits,
-  laterMark,
+  laterKnown,
   type ServerMark,
   type StoredChange,
 } from '@eaveline/sync/store';
@@ -48,8 +48,8 @@ export interface JobKeeper {
   /** Keeps changes that are in the document already. */
   keep(job: unknown, changes: readonly StoredChange[]): void;
   agreed(server: ServerMark): void;
-  /** A state was sent and no answer came: the server may hold it. */
-  maybeSent(heads: readonly string[]): void;
+  /** A state is going to the server, which may hold it from now on; settles when that is on the device. */
+  sending(heads: readonly string[]): Promise<void>;
   /** Settles when all that was taken so far is on the device, or was refused. */
   settled(): Promise<void>;
   tryAgain(): void;
@@ -60,8 +60,6 @@ export interface JobKeeper {
 const TRY_AGAIN_AFTER_MS = 10_000;
 /** So many loose changes make opening slow: they are folded into one. */
 const FOLD_FROM = 300;
-/** So many unanswered states are looked through for the one the server may hold. */
-const SENT_AT_MOST = 20;
 
 const BEGUN: Reason = { who: '', what: 'Begun', device: '', step: 'begun', kind: 'begun' };
 const READ: Reason = { ...BEGUN, what: 'Filled in by reading it', step: 'read', kind: 'taken in' };
@@ -89,7 +87,8 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   let unwritten: StoredChange[] = [];
   let unheard: PageNews[] = [];
   let writing: Promise<void> = Promise.resolve();
-  let toldCount = 0;
+  let told = '';
+  let silent = false;
   let asked = 0;
   let refused = false;
   let closed = false;
@@ -97,10 +96,10 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   const nowS = () => Math.floor(now().getTime() / 1000);
 
   /** Writes one after another, each with all that is not written yet; what was refused goes with the next. */
-  function write(): void {
+  function write(marksOnly = false): void {
     asked += 1;
     const mine = asked;
-    onDevice({ kind: 'keeping' });
+    if (!marksOnly) onDevice({ kind: 'keeping' });
     writing = writing.then(async () => {
       if (kept === undefined) return;
       const [state, changes, loose] = [kept, unwritten, taken];
@@ -115,7 +114,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
         refused = true;
         onDevice({ kind: 'refused', words: wordsOf(error) });
         callOff();
-        callOff = later(write, TRY_AGAIN_AFTER_MS);
+        callOff = later(() => write(), TRY_AGAIN_AFTER_MS);
         return;
       }
       refused = false;
@@ -136,15 +135,23 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   }
 
   function tell(state: KeptJob, changes: readonly StoredChange[]): void {
-    const count = state.server?.count ?? 0;
-    if (changes.length === 0 && count <= toldCount) return;
-    toldCount = Math.max(toldCount, count);
+    const known = JSON.stringify([state.server?.count, state.sent]);
+    if (silent || (changes.length === 0 && known === told)) return;
+    told = known;
     channel.tell({ changes, kept: state });
   }
 
   function letGo(): void {
     callOff();
+    silent = true;
     channel.close();
+  }
+
+  /** What another page knows of the server is known here too. */
+  function know(theirs: KeptJob): void {
+    if (kept === undefined) return;
+    const { server: _server, sent: _sent, ...others } = kept;
+    kept = { ...others, ...laterKnown(kept, theirs) };
   }
 
   /** The job stands so now. While edits do not read together, it is still named by the last heads that did. */
@@ -195,8 +202,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       await writing;
       const base = await baseNow();
       found = base;
-      const server = laterMark(kept?.server, base.server);
-      if (kept !== undefined && server !== undefined) kept = { ...kept, server };
+      know(base);
       let history = await store.history(id);
       if (nothingIn(history)) {
         // whoever is first begins it: two beginnings of two states would never read together
@@ -264,8 +270,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       unheard.push(news);
       return;
     }
-    const server = laterMark(kept?.server, news.kept.server);
-    if (kept !== undefined && server !== undefined) kept = { ...kept, server };
+    know(news.kept);
     try {
       if (document.merge(news.changes.map(({ bytes }) => bytes))) heard(document, news.kept);
       if (document.lacks()) void catchUp(news.kept);
@@ -351,7 +356,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
         refused = true;
         onDevice({ kind: 'refused', words: wordsOf(error) });
         callOff();
-        callOff = later(write, TRY_AGAIN_AFTER_MS);
+        callOff = later(() => write(), TRY_AGAIN_AFTER_MS);
         return taken;
       }
     },
@@ -386,13 +391,13 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       if (kept === undefined) return;
       const { sent: _answered, ...others } = kept;
       kept = { ...others, server: { ...server, count: (kept.server?.count ?? 0) + 1 } };
-      write();
+      write(true);
     },
-    maybeSent(heads) {
-      if (kept === undefined) return;
-      const known = (kept.sent ?? []).filter((each) => each.join() !== heads.join());
-      kept = { ...kept, sent: [...known, heads].slice(-SENT_AT_MOST) };
-      write();
+    sending(heads) {
+      if (kept === undefined) return writing;
+      kept = { ...kept, ...laterKnown(kept, { ...kept, sent: [heads] }) };
+      write(true);
+      return writing;
     },
     settled: () => writing,
     tryAgain() {

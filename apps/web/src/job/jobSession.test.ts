@@ -128,7 +128,21 @@ async function opened({
     },
   });
   await session.open();
-  return { session, server, store, state: () => session.state() as OpenJob };
+  return { session, server, store, calls, state: () => session.state() as OpenJob };
+}
+
+/** A page whose part that keeps histories never comes. */
+async function openedWithoutHistory(store: JobStore) {
+  const session = makeJobSession(ID, {
+    ...{ server: oneJobServer(), store, desk: plainDesk(), channel: oneDevice()() },
+    now: () => new Date(),
+    later: () => () => {},
+    here: () => ({ who: 'Nia', device: 'phone' }),
+    documents: () => new Promise<never>(() => {}),
+  });
+  void session.open();
+  while (session.state().kind !== 'open') await new Promise((resolve) => setTimeout(resolve));
+  return { session };
 }
 
 describe('the device comes first', () => {
@@ -340,7 +354,179 @@ describe('the server’s state grew too', () => {
   });
 });
 
+describe('what one place knows less of takes nothing back', () => {
+  test('the device does not answer when the job is opened: the server’s state is not put over what waits there', async () => {
+    const first = await opened();
+    first.server.away = true;
+    first.session.edit(longer(33), 'Home run of trunk A.');
+    await first.session.settled();
+    first.server.away = false;
+    const { store, server } = first;
+    let fails = true;
+    const waking: JobStore = { ...store, kept: (id) => (fails ? Promise.reject(new Error('asleep')) : store.kept(id)) };
+    const opening = opened({
+      store: {
+        ...waking,
+        addNew: (kept) => {
+          fails = false;
+          return store.addNew(kept);
+        },
+      },
+      server,
+    });
+    const { session, state } = await opening;
+    expect(lengthOf(state().job)).toBe(33);
+    await session.saveNow();
+    expect(lengthOf(server.job())).toBe(33);
+    expect(lengthOf((await store.kept(ID))?.job as Job)).toBe(33);
+  });
+
+  test('an answer lost on the way: our own earlier state does not come back as somebody else’s', async () => {
+    const { session, server, state } = await opened();
+    await session.saveNow();
+    const { put } = server;
+    server.put = async (...asked) => {
+      await put(...asked);
+      throw new ServerAway('The server does not answer.');
+    };
+    session.edit(longer(33), 'Home run of trunk A.');
+    await session.saveNow();
+    expect(lengthOf(server.job())).toBe(33);
+    server.put = put;
+    // somebody saves on top of it, much, so that their changes would count as the later ones
+    server.somebodyElseSaves((job) => {
+      for (let n = 0; n < 20; n += 1) (job.customer as Record<string, string>)[`field ${n}`] = 'theirs';
+    });
+    session.edit(longer(31), 'Home run of trunk A.');
+    await session.saveNow();
+    await session.saveNow();
+    expect(lengthOf(state().job)).toBe(31);
+    expect(lengthOf(server.job())).toBe(31);
+    expect(server.job().customer).toMatchObject({ 'field 19': 'theirs' });
+  });
+
+  test('two pages take one job on from the server at once, and one is edited before the other is open', async () => {
+    const device = oneDevice();
+    const store = memoryStore();
+    const server = oneJobServer();
+    let answer = () => {};
+    const late = {
+      ...server,
+      get: () =>
+        new Promise<Awaited<ReturnType<typeof server.get>>>((resolve) => {
+          answer = () => void server.get().then(resolve);
+        }),
+    };
+    const slow = opened({ store, server: late, channel: device() });
+    const quick = await opened({ store, server, channel: device() });
+    quick.session.edit(longer(33), 'Home run of trunk A.');
+    await quick.session.settled();
+    await new Promise((resolve) => setTimeout(resolve));
+    answer();
+    // the late page has its own job of the server by now; it goes on with the one that is kept
+    const again = setInterval(() => answer(), 1);
+    const { state } = await slow;
+    clearInterval(again);
+    expect(lengthOf(state().job)).toBe(33);
+    expect(lengthOf(quick.state().job)).toBe(33);
+  });
+
+  test('edits of two pages without an open history are both there afterwards, though both pages went', async () => {
+    const store = memoryStore();
+    await store.add({ id: ID, job: kestrelRise, keptAt: '2026-05-01T00:00:00Z' }, []);
+    for (const changes of [longer(33), fed(5)]) {
+      // what was read before the other page kept its edit
+      const before: JobStore = {
+        ...store,
+        kept: async () => ({ id: ID, job: kestrelRise, keptAt: '2026-05-01T00:00:00Z' }),
+      };
+      const { session } = await openedWithoutHistory(before);
+      expect(session.edit(changes, 'An edit.')).toBeUndefined();
+      await session.settled();
+    }
+    const { state, session } = await opened({ store });
+    expect([lengthOf(state().job), feedOf(state().job)]).toEqual([33, 5]);
+    expect(session.undo()).toBe('Taken back: An edit.');
+    expect((await store.kept(ID))?.loose).toBeUndefined();
+  });
+
+  test('picking the other state, and taking that back, takes no record away', async () => {
+    const store = memoryStore();
+    const mine = { ...structuredClone(kestrelRise), about: 'Begun apart' };
+    mine.records = { ...mine.records, readings: { ...mine.records.readings, mine: READING } };
+    await store.add({ id: ID, job: mine, keptAt: '2026-05-01T00:00:00Z' }, []);
+    const server = oneJobServer({
+      ...kestrelRise,
+      records: { ...kestrelRise.records, readings: { ...kestrelRise.records.readings, theirs: READING } },
+    });
+    const { session, state } = await opened({ store, server });
+    await session.takeTheirs();
+    expect(state().job.about).toBe(kestrelRise.about);
+    expect(Object.keys(state().job.records.readings)).toEqual(expect.arrayContaining(['mine', 'theirs']));
+    session.undo();
+    expect(state().job.about).toBe('Begun apart');
+    expect(Object.keys(state().job.records.readings)).toEqual(expect.arrayContaining(['mine', 'theirs']));
+  });
+
+  test('insisting does not go over a state that nobody has seen', async () => {
+    const store = memoryStore();
+    await store.add({ id: ID, job: { ...kestrelRise, about: 'Begun apart' }, keptAt: '2026-05-01T00:00:00Z' }, []);
+    const { session, server, state } = await opened({ store });
+    server.somebodyElseSaves((job) => {
+      (job as { about: string }).about = 'Saved since';
+    });
+    await session.keepMine();
+    expect(server.job().about).toBe('Saved since');
+    expect(state().keeping.apart?.onServer).toBe(true);
+    await session.keepMine();
+    expect(server.job().about).toBe('Begun apart');
+  });
+
+  test('a served job that bears another id is not opened under this one', async () => {
+    const { session } = await opened({ server: oneJobServer({ ...kestrelRise, id: 'another' }) });
+    expect(session.state()).toMatchObject({ kind: 'unreadable', words: [expect.stringContaining('another')] });
+  });
+
+  test('what the device refused is still tried after the session was closed', async () => {
+    const store = memoryStore();
+    let full = false;
+    const tight: JobStore = {
+      ...store,
+      add: (...all) => (full ? Promise.reject(new StoreFull('Full.')) : store.add(...all)),
+    };
+    const { session, calls } = await opened({ store: tight });
+    await session.settled();
+    full = true;
+    session.edit(longer(33), 'Home run of trunk A.');
+    await session.settled();
+    session.close();
+    full = false;
+    for (const call of calls.splice(0)) call();
+    await session.settled();
+    expect(lengthOf((await store.kept(ID))?.job as Job)).toBe(33);
+  });
+});
+
 describe('bad stores', () => {
+  test('two pages find one damaged history: one lays it aside, and what is begun again is not laid aside too', async () => {
+    const first = await opened();
+    first.session.edit(longer(33), 'Home run of trunk A.');
+    await first.session.settled();
+    const { store, server } = first;
+    first.session.close();
+    await store.fold(ID, () => new Uint8Array([1, 2, 3]));
+    const damaged = await store.history(ID);
+    const one = await opened({ store, server });
+    one.session.edit(longer(34), 'Home run of trunk A.');
+    await one.session.settled();
+    // the other page had read the history before the first one laid it aside
+    let reads = 0;
+    const late: JobStore = { ...store, history: async (id) => (reads++ === 0 ? damaged : store.history(id)) };
+    const two = await opened({ store: late, server });
+    expect(lengthOf(two.state().job)).toBe(34);
+    expect(await store.aside(ID)).toHaveLength(1);
+  });
+
   test('a history that does not read: the job stands as last kept, what does not read is laid aside whole', async () => {
     const first = await opened();
     first.session.edit(longer(33), 'Home run of trunk A.');

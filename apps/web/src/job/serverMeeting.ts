@@ -4,7 +4,7 @@ import { editsBetween } from '@eaveline/sync/edits';
 import type { ServerMark } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
 import type { JobKeeper } from './jobKeeper.ts';
-import { type JobServer, NEVER_SAVED, type Saved, type ServedJob } from './jobServer.ts';
+import { type JobServer, NEVER_SAVED, type ServedJob } from './jobServer.ts';
 import { type OnServer, wordsOf } from './keeping.ts';
 import { parsed } from './parsed.ts';
 
@@ -134,16 +134,6 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
     return true;
   }
 
-  /** Sends a state; where no answer comes the server may hold it, and that is remembered. */
-  async function put(document: unknown, heads: readonly string[], revision: string | undefined): Promise<Saved> {
-    try {
-      return await server.put(id, document, revision);
-    } catch (error) {
-      keeper.maybeSent(heads);
-      throw error;
-    }
-  }
-
   async function send(over: boolean): Promise<void> {
     let insists = over;
     for (let tries = 0; tries < 4 && !closed; tries += 1) {
@@ -162,7 +152,9 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
         }
       }
       onServer({ kind: 'sending' });
-      const saved = await put(kept.job, heads, insists ? shown : (mark?.revision ?? NEVER_SAVED));
+      // the page may go before the answer comes: the server may hold this state from now on
+      await keeper.sending(heads);
+      const saved = await server.put(id, kept.job, insists ? shown : (mark?.revision ?? NEVER_SAVED));
       insists = false;
       if (saved.kind === 'saved') {
         const again = keeper.document()?.heads().join() !== heads.join();

@@ -4,7 +4,7 @@ export {
   type JobStore,
   type KeptJob,
   type LooseEdits,
-  laterMark,
+  laterKnown,
   type ServerMark,
   type StoredChange,
   type StoredHistory,

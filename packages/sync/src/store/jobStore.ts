@@ -22,7 +22,7 @@ export interface KeptJob {
   readonly keptAt: string;
   /** What the firm's server is known to hold of it; left out where it has never been there. */
   readonly server?: ServerMark;
-  /** Heads of states sent to the server whose answer never came: it may hold one of them. */
+  /** Heads of states sent to the server whose answer has not come: it may hold one of them. */
   readonly sent?: readonly (readonly string[])[];
   /** Edits the history does not have yet, oldest first. Those of several pages stand beside each other. */
   readonly loose?: readonly LooseEdits[];
@@ -40,10 +40,19 @@ export interface ServerMark {
   readonly count?: number;
 }
 
-/** The later of what two pages know of the server. */
-export function laterMark(one: ServerMark | undefined, other: ServerMark | undefined): ServerMark | undefined {
-  if (one === undefined || other === undefined) return one ?? other;
-  return (other.count ?? 0) >= (one.count ?? 0) ? other : one;
+/** What is known of the server, and of what it may hold besides. */
+export type KnownOfServer = Pick<KeptJob, 'server' | 'sent'>;
+
+/** So many unanswered states are looked through for the one the server may hold. */
+const SENT_AT_MOST = 20;
+
+/** The later of what two pages know of the server. Where both agreed on the same, all that either sent counts. */
+export function laterKnown(one: KnownOfServer, other: KnownOfServer): KnownOfServer {
+  const [before, after] = [one.server?.count ?? -1, other.server?.count ?? -1];
+  const { server, sent } = after >= before && other.server !== undefined ? other : one;
+  const all = before === after ? [...(one.sent ?? []), ...(other.sent ?? [])] : (sent ?? []);
+  const known = [...new Map(all.map((heads) => [heads.join(), heads])).values()].slice(-SENT_AT_MOST);
+  return { ...(server === undefined ? {} : { server }), ...(known.length === 0 ? {} : { sent: known }) };
 }
 
 /**
@@ -53,13 +62,12 @@ export function laterMark(one: ServerMark | undefined, other: ServerMark | undef
  * @param taken loose edits that the history now has.
  */
 export function putOver(before: KeptJob | undefined, kept: KeptJob, taken: readonly string[]): KeptJob {
-  const { server: _mark, loose: mine = [], ...others } = kept;
-  const server = laterMark(before?.server, kept.server);
+  const { server: _server, sent: _sent, loose: mine = [], ...others } = kept;
   const known = new Set([...taken, ...mine.map(({ id }) => id)]);
   const loose = [...(before?.loose ?? []).filter(({ id }) => !known.has(id)), ...mine];
   return {
     ...others,
-    ...(server === undefined ? {} : { server }),
+    ...laterKnown(before ?? {}, kept),
     ...(loose.length === 0 ? {} : { loose }),
   };
 }
