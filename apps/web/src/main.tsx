@@ -7,7 +7,7 @@ import { layRememberedPaper } from './frame/paper.ts';
 import { DeviceNotice } from './offline/DeviceNotice.tsx';
 import { keepAppWhenIdle } from './offline/keepAppWhenIdle.ts';
 import { UpdateNotice } from './offline/UpdateNotice.tsx';
-import { router } from './router.tsx';
+import { fetchAllParts, router } from './router.tsx';
 
 layRememberedPaper();
 const page = document.getElementById('page');
@@ -20,3 +20,5 @@ createRoot(page).render(
   </StrictMode>,
 );
 if (import.meta.env.PROD) keepAppWhenIdle();
+// once the page stands; a first sheet waits for none of this
+addEventListener('load', () => setTimeout(() => void fetchAllParts(), 1500), { once: true });

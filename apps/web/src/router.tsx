@@ -1,15 +1,27 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet } from '@tanstack/react-router';
 import { lazy, Suspense } from 'react';
 import { Lost } from './desk/Lost.tsx';
+import { PartMissing } from './desk/PartMissing.tsx';
 import { FileDrop } from './file/FileDrop.tsx';
 import { sheetNoOf } from './frame/sheetNames.ts';
 
-// a sheet opened by its address waits for no page but its own
-const BookPage = lazy(async () => ({ default: (await import('./book/BookPage.tsx')).BookPage }));
-const JobPage = lazy(async () => ({ default: (await import('./desk/deskPages.ts')).JobPage }));
-const JobDesk = lazy(async () => ({ default: (await import('./desk/deskPages.ts')).JobDesk }));
-const HistoryPage = lazy(async () => ({ default: (await import('./history/HistoryPage.tsx')).HistoryPage }));
-const SurveyPage = lazy(async () => ({ default: (await import('./survey/SurveyPage.tsx')).SurveyPage }));
+// a sheet opened by its address waits for no page but its own; the others are fetched once that stands
+const parts = {
+  book: () => import('./book/BookPage.tsx'),
+  desk: () => import('./desk/deskPages.ts'),
+  history: () => import('./history/HistoryPage.tsx'),
+  survey: () => import('./survey/SurveyPage.tsx'),
+};
+const BookPage = lazy(async () => ({ default: (await parts.book()).BookPage }));
+const JobPage = lazy(async () => ({ default: (await parts.desk()).JobPage }));
+const JobDesk = lazy(async () => ({ default: (await parts.desk()).JobDesk }));
+const HistoryPage = lazy(async () => ({ default: (await parts.history()).HistoryPage }));
+const SurveyPage = lazy(async () => ({ default: (await parts.survey()).SurveyPage }));
+
+/** Fetches every page there is, so that one that is open goes on when its server does not. */
+export async function fetchAllParts(): Promise<void> {
+  await Promise.allSettled(Object.values(parts).map((part) => part()));
+}
 
 const root = createRootRoute({
   component: function Page() {
@@ -106,6 +118,7 @@ const specimens = createRoute({
 export const router = createRouter({
   routeTree: root.addChildren([book, specimens, job.addChildren([sheets, history, survey, surveyStep, sheet])]),
   scrollRestoration: true,
+  defaultErrorComponent: PartMissing,
 });
 
 declare module '@tanstack/react-router' {
