@@ -16,6 +16,7 @@ export {
   type KeptJob,
   type LooseEdits,
   laterKnown,
+  type SentState,
   type ServerMark,
   type StoredChange,
   type StoredHistory,

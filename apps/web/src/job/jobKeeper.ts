@@ -9,6 +9,7 @@ import {
   type StoredChange,
 } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
+import { countOfRevision } from './jobServer.ts';
 import { type OnDevice, wordsOf } from './keeping.ts';
 import type { PageChannel, PageNews } from './pageChannel.ts';
 import { parsed } from './parsed.ts';
@@ -49,7 +50,9 @@ export interface JobKeeper {
   keep(job: unknown, changes: readonly StoredChange[]): void;
   agreed(server: ServerMark): void;
   /** A state is going to the server, which may hold it from now on; settles when that is on the device. */
-  sending(heads: readonly string[]): Promise<void>;
+  sending(heads: readonly string[], over: string | undefined): Promise<void>;
+  /** Takes in what other pages have put on this device, heard of or not. */
+  lookAgain(): Promise<void>;
   /** Settles when all that was taken so far is on the device, or was refused. */
   settled(): Promise<void>;
   tryAgain(): void;
@@ -319,7 +322,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     const mark = kept?.server;
     // taken on from the server before there was a history: they agreed on what it began with
     if (kept !== undefined && mark?.heads.length === 0 && first?.reason.what === BEGUN.what) {
-      kept = { ...kept, server: { ...mark, heads: [first.hash], count: (mark.count ?? 0) + 1 } };
+      kept = { ...kept, server: { ...mark, heads: [first.hash] } };
     }
     takeLoose(opened);
     writtenBefore = [];
@@ -341,7 +344,8 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     },
     async takeOn(job, revision) {
       const keptAt = now().toISOString();
-      const server = revision === undefined ? {} : { server: { revision, heads: [], at: keptAt } };
+      const count = revision === undefined ? 0 : countOf(revision, 0);
+      const server = revision === undefined ? {} : { server: { revision, heads: [], at: keptAt, count } };
       const taken: KeptJob = { id, job, keptAt, ...server };
       found = taken;
       kept = taken;
@@ -389,13 +393,18 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     },
     agreed(server) {
       if (kept === undefined) return;
-      const { sent: _answered, ...others } = kept;
-      kept = { ...others, server: { ...server, count: (kept.server?.count ?? 0) + 1 } };
+      know({ ...kept, server: { ...server, count: countOf(server.revision, kept.server?.count ?? 0) } });
       write(true);
     },
-    sending(heads) {
+    async lookAgain() {
+      const [there, history] = [await store.kept(id), await store.history(id)];
+      if (there === undefined || document === undefined) return;
+      know(there);
+      if (document.mergeHistory(history)) heard(document, there);
+    },
+    sending(heads, over) {
       if (kept === undefined) return writing;
-      kept = { ...kept, ...laterKnown(kept, { ...kept, sent: [heads] }) };
+      know({ ...kept, sent: [{ heads, over }] });
       write(true);
       return writing;
     },
@@ -412,6 +421,12 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       });
     },
   };
+}
+
+/** A count that grows with the server's revisions, and goes on where the server was put back to an earlier one. */
+function countOf(revision: string, before: number): number {
+  const counted = countOfRevision(revision);
+  return counted >= before ? counted : before + 1;
 }
 
 /** The job as it was before its loose edits: what a history begins with, so that these are steps of it. */

@@ -9,6 +9,11 @@ export interface ListedJob {
 /** Revision of a job that was never saved: as the server counts saves, from 1. */
 export const NEVER_SAVED = '"0"';
 
+/** The save a revision names, where the server counts them; NaN where it does not say. */
+export function countOfRevision(revision: string | undefined): number {
+  return Number(/^"(\d{1,15})"$/.exec(revision ?? '')?.[1] ?? Number.NaN);
+}
+
 export interface ServedJob {
   readonly document: unknown;
   readonly revision: string | undefined;

@@ -4,7 +4,7 @@ import { editsBetween } from '@eaveline/sync/edits';
 import type { ServerMark } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
 import type { JobKeeper } from './jobKeeper.ts';
-import { type JobServer, NEVER_SAVED, type ServedJob } from './jobServer.ts';
+import { countOfRevision, type JobServer, NEVER_SAVED, type ServedJob } from './jobServer.ts';
 import { type OnServer, wordsOf } from './keeping.ts';
 import { parsed } from './parsed.ts';
 
@@ -36,6 +36,8 @@ export interface ServerMeeting {
 
 const SEND_AFTER_MS = 600;
 const TRY_AGAIN_AFTER_MS = 10_000;
+/** So many states of this device are compared with the server's, where none of those sent is the server's. */
+const STOOD_AT_MOST = 12;
 
 export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeeting {
   const { keeper, server, documents, now, later, onServer, onTaken, onApart } = parts;
@@ -80,20 +82,36 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       const then = document.jobAt(heads);
       return editsBetween(parsed(then).job ?? then, theirs).length;
     };
-    const can = [...(mark === undefined ? [] : [mark.heads]), ...sent].filter(
-      (heads) => heads.length > 0 && document.has(heads),
-    );
+    const names = (heads: readonly string[]) => heads.length > 0 && document.has(heads);
+    const agreed = mark !== undefined && names(mark.heads) ? [mark.heads] : [];
+    const can = [...agreed, ...sent.map(({ heads }) => heads).filter(names)];
     const [nearest] = can
-      .map((heads) => ({ heads, places: can.length === 1 && mark !== undefined ? 0 : apartFrom(heads) }))
-      .sort((a, b) => a.places - b.places);
+      .map((heads) => ({ heads, places: apartFrom(heads) }))
+      .sort((one, other) => one.places - other.places);
+    if (nearest?.places === 0) return nearest.heads;
+    // where the device had no room to say what was sent: a state it stood at since can be nobody else's
+    const stood = document.statesSince(agreed[0] ?? [], STOOD_AT_MOST).find((heads) => apartFrom(heads) === 0);
+    if (stood !== undefined) return stood;
     // without a state agreed on, only the very state that was sent is known to be ours
-    return nearest !== undefined && (mark !== undefined || nearest.places === 0) ? nearest.heads : undefined;
+    return agreed.length > 0 ? nearest?.heads : undefined;
+  }
+
+  /** An answer that took its time may be of before what is known by now; one asked for anew is of now. */
+  async function notOlder(answer: ServedJob): Promise<ServedJob> {
+    const known = keeper.kept()?.server;
+    if (known === undefined || !(countOfRevision(answer.revision) < countOfRevision(known.revision))) return answer;
+    const fresh = await server.get(id);
+    await keeper.lookAgain();
+    return fresh ?? answer;
   }
 
   /** Takes the server's state in as a branch from where both last agreed. False where that cannot be. */
-  async function takeIn(served: ServedJob): Promise<boolean> {
+  async function takeIn(answer: ServedJob): Promise<boolean> {
     const document = await keeper.ready();
     const { openDocument } = await documents();
+    // what another page sent or heard before this answer came is on the device by now
+    await keeper.lookAgain();
+    const served = await notOlder(answer);
     const theirs = parsed(served.document).job;
     if (theirs === undefined)
       return apart('What the server holds does not open here. It is left as it is.', served, undefined);
@@ -153,8 +171,9 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       }
       onServer({ kind: 'sending' });
       // the page may go before the answer comes: the server may hold this state from now on
-      await keeper.sending(heads);
-      const saved = await server.put(id, kept.job, insists ? shown : (mark?.revision ?? NEVER_SAVED));
+      const over = insists ? shown : (mark?.revision ?? NEVER_SAVED);
+      await keeper.sending(heads, over);
+      const saved = await server.put(id, kept.job, over);
       insists = false;
       if (saved.kind === 'saved') {
         const again = keeper.document()?.heads().join() !== heads.join();

@@ -58,6 +58,8 @@ export interface JobDocument {
    */
   editsOfStep(step: string, kind: 'undo' | 'redo'): SteppedEdits;
   has(heads: readonly string[]): boolean;
+  /** States a page stood at since a moment, by their heads, the newest first and no more than so many. */
+  statesSince(heads: readonly string[], atMost: number): readonly (readonly string[])[];
   snapshot(): Uint8Array;
 }
 
@@ -151,6 +153,20 @@ function documentOf(opened: Doc): JobDocument {
       stepReaders.set(device, reader);
       return reader(moments());
     },
+    statesSince(heads, atMost) {
+      const before = new Set(heads);
+      const states = new Map<string, readonly string[]>();
+      const newestFirst = moments().toReversed();
+      for (const { hash, after } of newestFirst) if (before.has(hash)) for (const each of after) before.add(each);
+      for (const { hash, after } of newestFirst) {
+        if (states.size >= atMost) break;
+        if (before.has(hash)) continue;
+        // a change was made on the state its page stood at
+        for (const state of [[hash], after])
+          if (state.some((each) => !before.has(each))) states.set(state.toSorted().join(), state);
+      }
+      return [...states.values()].slice(0, atMost);
+    },
     lacks: () => A.getMissingDeps(doc, []).length > 0,
 
     settle(edits, reason) {
@@ -173,17 +189,20 @@ function documentOf(opened: Doc): JobDocument {
       const edits = editsBetween(jobAt(grownFrom), job);
       if (edits.length === 0) return [];
       const now = plain(doc);
-      const brought = (edit: Edit) => isBranch(edit.after) && isBranch(valueAt(now, edit.path));
-      const apart = edits.filter((edit) => !brought(edit));
-      if (apart.length > 0) {
-        const message = messageOf(reason);
-        doc = A.changeAt(doc, [...grownFrom], { message, time: atS }, (draft) => {
-          for (const { path, after } of apart) putAt(draft, path, after);
-        }).newDoc;
-      }
+      doc = A.changeAt(doc, [...grownFrom], { message: messageOf(reason), time: atS }, (draft) => {
+        for (const { path, after } of edits) putAt(draft, path, after);
+      }).newDoc;
       const branch = newSince(doc, before);
-      const lacking = edits.filter(brought).flatMap(({ path, after }) => lackingOf(valueAt(now, path), after, path));
-      const filled = write(lacking, reason, atS);
+      // of two things brought under one name one alone is seen: what it was here is put back, with what it lacked
+      const merged = plain(doc);
+      const both = edits.flatMap(({ path, before: then, after }): Edit[] => {
+        const here = valueAt(now, path);
+        if (then !== undefined || !isBranch(after) || !isBranch(here)) return [];
+        const filled = withLacking(here, after);
+        const seen = valueAt(merged, path);
+        return same(seen, filled) ? [] : [{ path, before: seen, after: filled }];
+      });
+      const filled = write(both, reason, atS);
       return filled === undefined ? branch : [...branch, filled];
     },
 
@@ -221,9 +240,13 @@ function documentOf(opened: Doc): JobDocument {
   };
 }
 
-/** What one thing has that the other lacks, as edits of that other. */
-function lackingOf(here: unknown, other: unknown, path: readonly string[]): Edit[] {
-  return editsBetween(here, other, path).filter(({ before }) => before === undefined);
+/** A thing as it is here, with what it lacks and another has. */
+function withLacking(here: unknown, other: unknown): unknown {
+  if (!isBranch(here) || !isBranch(other)) return here;
+  const names = [...new Set([...Object.keys(here), ...Object.keys(other)])];
+  return Object.fromEntries(
+    names.map((name) => [name, here[name] === undefined ? other[name] : withLacking(here[name], other[name])]),
+  );
 }
 
 function newSince(doc: Doc, heads: readonly string[]): StoredChange[] {

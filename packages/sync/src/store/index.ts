@@ -5,6 +5,7 @@ export {
   type KeptJob,
   type LooseEdits,
   laterKnown,
+  type SentState,
   type ServerMark,
   type StoredChange,
   type StoredHistory,

@@ -22,10 +22,17 @@ export interface KeptJob {
   readonly keptAt: string;
   /** What the firm's server is known to hold of it; left out where it has never been there. */
   readonly server?: ServerMark;
-  /** Heads of states sent to the server whose answer has not come: it may hold one of them. */
-  readonly sent?: readonly (readonly string[])[];
+  /** States sent to the server whose answer has not come: it may hold one of them. */
+  readonly sent?: readonly SentState[];
   /** Edits the history does not have yet, oldest first. Those of several pages stand beside each other. */
   readonly loose?: readonly LooseEdits[];
+}
+
+/** A state on its way to the server. */
+export interface SentState {
+  readonly heads: readonly string[];
+  /** Revision it was to go over: once the server has another, it has arrived or never will. */
+  readonly over: string | undefined;
 }
 
 /** The last state in which this device and the server agreed. */
@@ -36,7 +43,7 @@ export interface ServerMark {
   readonly heads: readonly string[];
   /** When they agreed, ISO instant. */
   readonly at: string;
-  /** How many times they have agreed: of two marks the later is known whatever the clocks say. 0 where left out. */
+  /** Grows with the server's revisions: of two marks the later is known whatever the clocks say. 0 where left out. */
   readonly count?: number;
 }
 
@@ -46,13 +53,21 @@ export type KnownOfServer = Pick<KeptJob, 'server' | 'sent'>;
 /** So many unanswered states are looked through for the one the server may hold. */
 const SENT_AT_MOST = 20;
 
-/** The later of what two pages know of the server. Where both agreed on the same, all that either sent counts. */
+/** Of two marks of one count, one that names a moment says more than one whose history was yet to begin. */
+function laterMark(one: ServerMark | undefined, other: ServerMark | undefined): ServerMark | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  const more = (other.count ?? 0) - (one.count ?? 0);
+  return more > 0 || (more === 0 && other.heads.length > 0) ? other : one;
+}
+
+/** The later of what two pages know of the server, and all that either sent over that: what was sent over an earlier one is answered by it. */
 export function laterKnown(one: KnownOfServer, other: KnownOfServer): KnownOfServer {
-  const [before, after] = [one.server?.count ?? -1, other.server?.count ?? -1];
-  const { server, sent } = after >= before && other.server !== undefined ? other : one;
-  const all = before === after ? [...(one.sent ?? []), ...(other.sent ?? [])] : (sent ?? []);
-  const known = [...new Map(all.map((heads) => [heads.join(), heads])).values()].slice(-SENT_AT_MOST);
-  return { ...(server === undefined ? {} : { server }), ...(known.length === 0 ? {} : { sent: known }) };
+  const server = laterMark(one.server, other.server);
+  const all = [...(one.sent ?? []), ...(other.sent ?? [])].filter(
+    ({ over }) => server === undefined || over === server.revision,
+  );
+  const sent = [...new Map(all.map((each) => [each.heads.join(), each])).values()].slice(-SENT_AT_MOST);
+  return { ...(server === undefined ? {} : { server }), ...(sent.length === 0 ? {} : { sent }) };
 }
 
 /**
