@@ -19,6 +19,14 @@ const noSuchJob = (id: string) =>
     mend: 'Take an id from GET /api/jobs, or save a job under this one first.',
   });
 
+const noSuchRevision = (id: string, revision: string) =>
+  refused({
+    at: 'revision',
+    found: revision,
+    wanted: `the number of a save of ${id}`,
+    mend: `Take the newest from the ETag of GET /api/jobs/${id}, or one from 1 up to it.`,
+  });
+
 const otherId = (inPath: string, inDocument: string): Problem => ({
   at: 'id',
   found: inDocument,
@@ -48,6 +56,7 @@ function revisionOf(ifMatch: string | undefined): number | undefined {
  *
  * - `GET /api/jobs`: what is in the book, the job saved last first.
  * - `GET /api/jobs/:id`: the document; its revision stands in `ETag`.
+ * - `GET /api/jobs/:id/revisions/:revision`: the document as it was saved then.
  * - `PUT /api/jobs/:id`: the whole document. 400 with every problem, and nothing written, where it does not hold.
  *   With `If-Match` of a revision that is no longer the newest, 412 and nothing written.
  * - `GET /api/jobs/:id/pack.pdf`: the install pack of the job as it is kept now.
@@ -62,6 +71,16 @@ export function jobRoutes(app: FastifyInstance, { store, validate, now, pack }: 
     if (job === undefined) return reply.code(404).send(noSuchJob(params.id));
     return reply.header('etag', eTag(job.revision)).send(job.document);
   });
+
+  app.get<{ Params: { id: string; revision: string } }>(
+    '/api/jobs/:id/revisions/:revision',
+    async ({ params }, reply) => {
+      const revision = Number(params.revision);
+      const saved = Number.isSafeInteger(revision) ? await store.stateAt(params.id, revision) : undefined;
+      if (saved === undefined) return reply.code(404).send(noSuchRevision(params.id, params.revision));
+      return reply.header('etag', eTag(saved.revision)).send(saved.document);
+    },
+  );
 
   app.put<{ Params: { id: string } }>('/api/jobs/:id', async ({ params, body, headers }, reply) => {
     const judged = validate(body);

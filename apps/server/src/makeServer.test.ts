@@ -95,6 +95,18 @@ describe('jobs', () => {
     expect((await put({ ...kestrel, pitchDeg: 24 }, { 'if-match': 'W/"x"' })).statusCode).toBe(412);
   });
 
+  test('a document can be read as it was saved then', async () => {
+    await put(kestrel);
+    await put({ ...kestrel, pitchDeg: 23 });
+    const first = await app.inject('/api/jobs/kestrel/revisions/1');
+    expect([first.statusCode, first.headers.etag, first.json()]).toEqual([200, '"1"', kestrel]);
+    expect((await app.inject('/api/jobs/kestrel/revisions/2')).json().pitchDeg).toBe(23);
+    for (const none of ['3', '0', 'x', '1.5']) {
+      const answer = await app.inject(`/api/jobs/kestrel/revisions/${none}`);
+      expect([answer.statusCode, answer.json().problems[0]]).toMatchObject([404, { at: 'revision', found: none }]);
+    }
+  });
+
   test('a job that is not there is a 404 with the way out', async () => {
     const answer = await app.inject('/api/jobs/nowhere');
     expect([answer.statusCode, answer.json().problems[0].found]).toEqual([404, 'nowhere']);

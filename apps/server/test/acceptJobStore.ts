@@ -65,6 +65,10 @@ export function acceptJobStore(kind: string, open: () => JobStore): void {
         { revision: 1, savedAt: '2026-03-01T09:01:00.000Z', document: { pitchDeg: 22 } },
         { revision: 2, savedAt: '2026-03-01T09:02:00.000Z', document: { pitchDeg: 22.5 } },
       ]);
+      const [, second] = await store.history('a');
+      expect(await store.stateAt('a', 2)).toEqual(second);
+      expect(await store.stateAt('a', 9)).toBeUndefined();
+      expect(await store.stateAt('nobody', 1)).toBeUndefined();
     });
 
     test('a document equal to the stored one makes no new state', async () => {

@@ -52,6 +52,8 @@ export interface JobStore {
   remove(id: string): Promise<boolean>;
   /** Every state a job was saved in, the oldest first. */
   history(id: string): Promise<readonly SavedState[]>;
+  /** The state a job was saved in at a revision; undefined where there was none. */
+  stateAt(id: string, revision: number): Promise<SavedState | undefined>;
   /** True until the first save ever. */
   isUntouched(): Promise<boolean>;
   close(): Promise<void>;

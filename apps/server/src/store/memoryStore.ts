@@ -46,6 +46,10 @@ export function memoryStore(): JobStore {
     put: async (job, seen) => put(job, seen),
     remove: async (id) => jobs.delete(id),
     history: async (id) => (histories.get(id) ?? []).map(asState),
+    async stateAt(id, wanted) {
+      const kept = (histories.get(id) ?? []).find(({ revision }) => revision === wanted);
+      return kept && asState(kept);
+    },
     isUntouched: async () => histories.size === 0,
     close: async () => {},
   };

@@ -112,6 +112,9 @@ export function sqliteStore(file: string): JobStore {
   const states = db.prepare<[string], HistoryRow>(
     'select revision, saved_ms, json from job_history where job_id = ? order by revision',
   );
+  const state = db.prepare<[string, number], HistoryRow>(
+    'select revision, saved_ms, json from job_history where job_id = ? and revision = ?',
+  );
   const first = db.prepare<[], unknown>('select 1 from job_history limit 1');
   const put = savingInto(db);
 
@@ -132,6 +135,10 @@ export function sqliteStore(file: string): JobStore {
     put: async (job, seen) => put(job, seen),
     remove: async (id) => drop.run(id).changes > 0,
     history: async (id) => states.all(id).map(stateOf),
+    async stateAt(id, revision) {
+      const row = state.get(id, revision);
+      return row && stateOf(row);
+    },
     isUntouched: async () => first.get() === undefined,
     close: async () => void db.close(),
   };

@@ -32,6 +32,11 @@ export function testServer(...jobs: readonly Job[]): TestServer {
       const found = kept.get(id);
       return found && { document: found.document, revision: `"${found.revision}"` };
     },
+    async stateAt(id, count) {
+      reach();
+      const found = kept.get(id);
+      return found?.revision === count ? found.document : undefined;
+    },
     async put(id, document, revision): Promise<Saved> {
       reach();
       const found = kept.get(id);

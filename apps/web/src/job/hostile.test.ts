@@ -72,6 +72,7 @@ function world(seed: number) {
   const server: JobServer = {
     list: () => reach(() => [{ id: ID, name: practiceYard.name, region: 'iec-eu/gb', updated: `${saved.length}` }]),
     get: () => reach(() => ({ document: structuredClone(saved.at(-1)), revision: `"${saved.length}"` })),
+    stateAt: (_id, count) => reach(() => structuredClone(saved[count - 1])),
     put: (_id, document, revision) =>
       reach(() => {
         if (JSON.stringify(document) === JSON.stringify(saved.at(-1)))
@@ -190,6 +191,7 @@ function makeTab(index: number, at: Device, w: World) {
     return {
       list: () => answer(w.server.list()),
       get: (id) => answer(w.server.get(id)),
+      stateAt: (...asked) => answer(w.server.stateAt(...asked)),
       put: (...asked) => answer(w.server.put(...asked)),
     };
   }

@@ -36,6 +36,8 @@ export interface JobServer {
   list(): Promise<readonly ListedJob[]>;
   /** Undefined where there is no such job. */
   get(id: string): Promise<ServedJob | undefined>;
+  /** The document as it was saved then, counted from 1; undefined where the server does not know. */
+  stateAt(id: string, count: number): Promise<unknown>;
   /** Without a revision it is written over whatever is there; with `NEVER_SAVED` only where there is nothing. */
   put(id: string, document: unknown, revision?: string): Promise<Saved>;
 }
@@ -70,6 +72,12 @@ export const jobServer: JobServer = {
     if (response.status === 404) return undefined;
     if (!response.ok) throw new ServerAway(await problemWords(response));
     return { document: await response.json(), revision: response.headers.get('etag') ?? undefined };
+  },
+  async stateAt(id, count) {
+    const response = await ask(`/api/jobs/${encodeURIComponent(id)}/revisions/${count}`);
+    if (response.status === 404) return undefined;
+    if (!response.ok) throw new ServerAway(await problemWords(response));
+    return response.json();
   },
   async put(id, document, revision) {
     const headers: Record<string, string> = { 'content-type': 'application/json' };

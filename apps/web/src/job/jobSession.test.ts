@@ -26,10 +26,13 @@ const READING = { at: '2026-05-12T09:41:00Z', by: 'Nia', test: 'loop:trunk:a', v
 function oneJobServer(first: unknown = kestrelRise) {
   let document: unknown = first;
   let revision = 1;
+  const states = new Map<number, unknown>();
   const server = {
     away: false,
     job: () => document as Job,
+    stateAt: async (_id: string, count: number) => (count === revision ? document : states.get(count)),
     somebodyElseSaves(change: (job: Job) => void) {
+      states.set(revision, document);
       document = structuredClone(document);
       change(document as Job);
       revision += 1;
@@ -43,6 +46,7 @@ function oneJobServer(first: unknown = kestrelRise) {
       if (server.away) throw new ServerAway('The server does not answer.');
       if (ifMatch !== undefined && ifMatch !== `"${document === null ? 0 : revision}"`)
         return { kind: 'seen before' as const };
+      states.set(revision, document);
       document = next;
       revision += 1;
       return { kind: 'saved' as const, revision: `"${revision}"` };

@@ -36,8 +36,10 @@ export interface ServerMeeting {
 
 const SEND_AFTER_MS = 600;
 const TRY_AGAIN_AFTER_MS = 10_000;
-/** So many states of this device are compared with the server's, where none of those sent is the server's. */
+/** So many states of this device are compared with one the server saved. */
 const STOOD_AT_MOST = 12;
+/** So many saves of the server are looked through for ones of this device. */
+const LOOKED_AT_MOST = 8;
 
 export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeeting {
   const { keeper, server, documents, now, later, onServer, onTaken, onApart } = parts;
@@ -73,27 +75,37 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
   }
 
   /**
-   * The state the server's grew from, of those it can have grown from: the one both last agreed on, and those that
-   * were sent without an answer. It is the nearest: what was sent and did arrive is then no news of somebody else.
+   * The state the server's grew from: the one both last agreed on, or one of this device that the server saved next,
+   * and whose answer never came. What arrived is no news of somebody else.
    */
-  function grownFrom(document: JobDocument, theirs: Job): readonly string[] | undefined {
+  async function grownFrom(
+    document: JobDocument,
+    served: ServedJob,
+    theirs: Job,
+  ): Promise<readonly string[] | undefined> {
     const { server: mark, sent = [] } = keeper.kept() ?? {};
-    const apartFrom = (heads: readonly string[]) => {
-      const then = document.jobAt(heads);
-      return editsBetween(parsed(then).job ?? then, theirs).length;
-    };
     const names = (heads: readonly string[]) => heads.length > 0 && document.has(heads);
-    const agreed = mark !== undefined && names(mark.heads) ? [mark.heads] : [];
-    const can = [...agreed, ...sent.map(({ heads }) => heads).filter(names)];
-    const [nearest] = can
-      .map((heads) => ({ heads, places: apartFrom(heads) }))
-      .sort((one, other) => one.places - other.places);
-    if (nearest?.places === 0) return nearest.heads;
-    // where the device had no room to say what was sent: a state it stood at since can be nobody else's
-    const stood = document.statesSince(agreed[0] ?? [], STOOD_AT_MOST).find((heads) => apartFrom(heads) === 0);
-    if (stood !== undefined) return stood;
-    // without a state agreed on, only the very state that was sent is known to be ours
-    return agreed.length > 0 ? nearest?.heads : undefined;
+    let base = mark !== undefined && names(mark.heads) ? mark.heads : undefined;
+    const newest = countOfRevision(served.revision);
+    let next = mark === undefined ? 1 : countOfRevision(mark.revision) + 1;
+    if (Number.isNaN(next - newest)) next = newest; // it does not count: only the newest can be compared
+    for (let looked = 0; looked < LOOKED_AT_MOST; looked += 1, next += 1) {
+      const saved = next < newest ? await server.stateAt(id, next) : theirs;
+      const state = parsed(saved).job ?? saved;
+      // where the device had no room to say what was sent, it still stood there
+      const stood = [
+        ...sent.map(({ heads }) => heads).filter(names),
+        ...document.statesSince(base ?? [], STOOD_AT_MOST),
+      ];
+      const ours = stood.find((heads) => {
+        const then = document.jobAt(heads);
+        return editsBetween(parsed(then).job ?? then, state).length === 0;
+      });
+      if (ours === undefined) break;
+      base = ours;
+      if (!(next < newest)) break;
+    }
+    return base;
   }
 
   /** An answer that took its time may be of before what is known by now; one asked for anew is of now. */
@@ -121,7 +133,7 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       agree(served.revision, document.heads());
       return true;
     }
-    const base = grownFrom(document, theirs);
+    const base = await grownFrom(document, served, theirs);
     if (base === undefined)
       return apart(
         'This device and the server hold two states of this job that did not grow from one.',
