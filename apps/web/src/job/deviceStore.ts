@@ -21,6 +21,7 @@ function become(next: DeviceState): void {
 /** The one place jobs are kept at on this device. */
 export function deviceStore(): JobStore {
   store ??= browserStore({
+    page: crypto.randomUUID(),
     onNewer: () => become('newer store'),
     onHeld: () => become('held'),
     // a page that let go for a newer version does not get it back

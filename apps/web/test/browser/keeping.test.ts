@@ -80,6 +80,18 @@ walk(
   },
 );
 
+walk('an edit made in the same breath as a reload is there after it', async ({ server, page }) => {
+  page.on('dialog', (dialog) => void dialog.accept()); // the page asks before it goes with something not kept
+  await openSheet(page, server.url, JOB, '04');
+  await soon(() => keeping(page).textContent()).toContain('All kept');
+  for (const lengthM of ['33', '34', '35']) {
+    await length(page).fill(lengthM);
+    await page.reload();
+    await settled(page, '04');
+    expect(await length(page).inputValue()).toBe(lengthM);
+  }
+});
+
 walk(
   'somebody else saved another place meanwhile: both edits stand, here and on the server',
   async ({ server, page, opened }) => {

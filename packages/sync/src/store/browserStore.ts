@@ -1,10 +1,26 @@
-import { type JobStore, type KeptJob, putOver, type StoredChange, StoreFull, StoreNewer } from './jobStore.ts';
+import { type JobRow, type KnownRow, keptFrom, type LooseRow, rowsOf } from './jobRows.ts';
+import {
+  type JobStore,
+  type KeptJob,
+  type KnownOfServer,
+  laterKnown,
+  type StoredChange,
+  StoreFull,
+  StoreNewer,
+} from './jobStore.ts';
 import { together } from './together.ts';
 
 const DATABASE = 'eaveline';
-/** 1 kept whole documents that waited for the server, in `unsaved`. 2 keeps histories. */
-const VERSION = 2;
+/**
+ * 1 kept whole documents that waited for the server, in `unsaved`. 2 kept histories. 3 keeps what several pages know
+ * beside each other, so that a page writes without having read.
+ */
+const VERSION = 3;
 const JOBS = 'jobs';
+/** Edits that wait for the history, each a row. */
+const LOOSE = 'loose';
+/** What each page knows of the server, a row for each page. */
+const KNOWN = 'known';
 const CHANGES = 'changes';
 const SNAPSHOTS = 'snapshots';
 const ASIDE = 'aside';
@@ -26,7 +42,11 @@ function asKept({ id, document, since }: WaitedRow): KeptJob {
   return { id, job: document, keptAt: since };
 }
 
+const JOB_PARTS = [JOBS, LOOSE, KNOWN, UNSAVED];
+
 export interface BrowserStoreParts {
+  /** Names this page among those of this device, for as long as it is open. */
+  readonly page: string;
   /** Called when a newer version of the app in another tab asks this one to let go of the database. */
   readonly onNewer?: () => void;
   /** Called when an older version of the app in another tab holds the database. */
@@ -61,7 +81,7 @@ function rangeOf(id: string): IDBKeyRange {
   return IDBKeyRange.bound([id], [id, []]); // an array sorts after every string: all keys that begin with the id
 }
 
-function upgrade(database: IDBDatabase, from: number): void {
+function upgrade(database: IDBDatabase, transaction: IDBTransaction, from: number): void {
   if (from < 1) database.createObjectStore(UNSAVED, { keyPath: 'id' });
   if (from < 2) {
     database.createObjectStore(JOBS, { keyPath: 'id' });
@@ -69,17 +89,38 @@ function upgrade(database: IDBDatabase, from: number): void {
     database.createObjectStore(SNAPSHOTS, { keyPath: 'id' });
     database.createObjectStore(ASIDE, { keyPath: ['id', 'at'] });
   }
+  if (from < 3) {
+    database.createObjectStore(LOOSE, { keyPath: ['id', 'name'] });
+    database.createObjectStore(KNOWN, { keyPath: ['id', 'page'] });
+    const rows: IDBRequest<KeptJob[]> = transaction.objectStore(JOBS).getAll();
+    rows.onsuccess = () => {
+      for (const kept of rows.result) putRows(transaction, kept, FOLDED);
+    };
+  }
+}
+
+/** The name under which what pages of before knew is folded together. */
+const FOLDED = '';
+
+function putRows(transaction: IDBTransaction, kept: KeptJob, page: string): void {
+  const { job, loose, known } = rowsOf(kept, page);
+  transaction.objectStore(JOBS).put(job);
+  for (const row of loose) transaction.objectStore(LOOSE).put(row);
+  if (known !== undefined) transaction.objectStore(KNOWN).put(known);
 }
 
 /** Jobs in the browser's own database; they outlive the tab, the server and the computer's night. */
-export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}): JobStore {
+export function browserStore({ page, onNewer, onHeld, onOpen }: BrowserStoreParts): JobStore {
   let opened: Promise<IDBDatabase> | undefined;
+  /** What this page has put down of the server, by job: what it puts down next never goes back behind it. */
+  const knownHere = new Map<string, KnownOfServer>();
 
   function open(): Promise<IDBDatabase> {
     if (opened !== undefined) return opened;
     opened = new Promise<IDBDatabase>((resolve, reject) => {
       const request = indexedDB.open(DATABASE, VERSION);
-      request.onupgradeneeded = ({ oldVersion }) => upgrade(request.result, oldVersion);
+      request.onupgradeneeded = ({ oldVersion }) =>
+        upgrade(request.result, request.transaction as IDBTransaction, oldVersion);
       request.onblocked = () => onHeld?.();
       request.onerror = () => reject(inWords(request.error));
       request.onsuccess = () => {
@@ -138,35 +179,47 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
 
   /** The job as it lies there while a transaction is open. */
   async function keptIn(transaction: IDBTransaction, id: string): Promise<KeptJob | undefined> {
-    const [kept, waited] = await Promise.all([
-      asked(transaction.objectStore(JOBS).get(id) as IDBRequest<KeptJob | undefined>),
+    const rows = <T>(name: string) => asked(transaction.objectStore(name).getAll(rangeOf(id)) as IDBRequest<T[]>);
+    const [job, loose, known, waited] = await Promise.all([
+      asked(transaction.objectStore(JOBS).get(id) as IDBRequest<JobRow | undefined>),
+      rows<LooseRow>(LOOSE),
+      rows<KnownRow>(KNOWN),
       asked(transaction.objectStore(UNSAVED).get(id) as IDBRequest<WaitedRow | undefined>),
     ]);
-    return kept ?? (waited === undefined ? undefined : asKept(waited));
+    return job === undefined ? waited && asKept(waited) : keptFrom(job, loose, known);
   }
 
   return {
     async list() {
-      const transaction = await reading([JOBS, UNSAVED]);
-      const [kept, waited] = await Promise.all([
-        asked(transaction.objectStore(JOBS).getAll() as IDBRequest<KeptJob[]>),
-        asked(transaction.objectStore(UNSAVED).getAll() as IDBRequest<WaitedRow[]>),
+      const transaction = await reading(JOB_PARTS);
+      const all = <T>(name: string) => asked(transaction.objectStore(name).getAll() as IDBRequest<T[]>);
+      const [jobs, loose, known, waited] = await Promise.all([
+        all<JobRow>(JOBS),
+        all<LooseRow>(LOOSE),
+        all<KnownRow>(KNOWN),
+        all<WaitedRow>(UNSAVED),
       ]);
-      const known = new Set(kept.map(({ id }) => id));
-      return [...kept, ...waited.filter(({ id }) => !known.has(id)).map(asKept)];
+      const here = new Set(jobs.map(({ id }) => id));
+      const of = <T extends { readonly id: string }>(rows: readonly T[], id: string) =>
+        rows.filter((row) => row.id === id);
+      return [
+        ...jobs.map((job) => keptFrom(job, of(loose, job.id), of(known, job.id))),
+        ...waited.filter(({ id }) => !here.has(id)).map(asKept),
+      ];
     },
     async kept(id) {
-      return keptIn(await reading([JOBS, UNSAVED]), id);
+      return keptIn(await reading(JOB_PARTS), id);
     },
     async history(id) {
       return history(await reading([SNAPSHOTS, CHANGES]), id);
     },
     async addNew(kept) {
       let there = kept;
-      await writing([JOBS, UNSAVED], async (transaction) => {
+      await writing(JOB_PARTS, async (transaction) => {
         const before = await keptIn(transaction, kept.id);
-        if (before === undefined) transaction.objectStore(JOBS).put(kept);
+        if (before === undefined) putRows(transaction, kept, page);
         else there = before;
+        knownHere.set(kept.id, there);
       });
       return there;
     },
@@ -180,18 +233,26 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
       return lies;
     },
     async add(kept, changes, taken = []) {
-      await writing([JOBS, CHANGES, UNSAVED], async (transaction) => {
-        const before = await keptIn(transaction, kept.id);
-        transaction.objectStore(JOBS).put(putOver(before, kept, taken));
+      const known = laterKnown(knownHere.get(kept.id) ?? {}, kept);
+      knownHere.set(kept.id, known);
+      // asks for nothing: it is on its way to the device before this page can go
+      await writing([...JOB_PARTS, CHANGES], (transaction) => {
+        putRows(transaction, { ...kept, ...known }, page);
+        for (const name of taken) transaction.objectStore(LOOSE).delete([kept.id, name]);
         for (const change of changes) transaction.objectStore(CHANGES).put({ id: kept.id, ...change });
         transaction.objectStore(UNSAVED).delete(kept.id);
       });
     },
     async fold(id, snapshotOf) {
-      await writing([SNAPSHOTS, CHANGES], async (transaction) => {
+      await writing([SNAPSHOTS, CHANGES, ...JOB_PARTS], async (transaction) => {
         const bytes = snapshotOf(await history(transaction, id));
         transaction.objectStore(SNAPSHOTS).put({ id, bytes });
         transaction.objectStore(CHANGES).delete(rangeOf(id));
+        const kept = await keptIn(transaction, id);
+        if (kept === undefined) return;
+        // pages that are open put what they know beside it again
+        transaction.objectStore(KNOWN).delete(rangeOf(id));
+        putRows(transaction, kept, FOLDED);
       });
     },
     async setAside(id, at, isDamaged) {
@@ -214,11 +275,12 @@ export function browserStore({ onNewer, onHeld, onOpen }: BrowserStoreParts = {}
     },
     async remove(id, isAsSeen) {
       let removed = false;
-      await writing([JOBS, SNAPSHOTS, CHANGES, ASIDE, UNSAVED], async (transaction) => {
+      await writing([...JOB_PARTS, SNAPSHOTS, CHANGES, ASIDE], async (transaction) => {
         if (!isAsSeen(await keptIn(transaction, id))) return;
         removed = true;
+        knownHere.delete(id);
         for (const name of [JOBS, SNAPSHOTS, UNSAVED]) transaction.objectStore(name).delete(id);
-        for (const name of [CHANGES, ASIDE]) transaction.objectStore(name).delete(rangeOf(id));
+        for (const name of [LOOSE, KNOWN, CHANGES, ASIDE]) transaction.objectStore(name).delete(rangeOf(id));
       });
       return removed;
     },

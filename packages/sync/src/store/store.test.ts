@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { IDBFactory, IDBObjectStore, IDBTransaction } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { browserStore } from './browserStore.ts';
 import { type JobStore, type KeptJob, StoreFull, StoreNewer } from './jobStore.ts';
@@ -15,7 +15,7 @@ afterEach(() => vi.restoreAllMocks());
 
 describe.each<[string, () => JobStore]>([
   ['in memory', memoryStore],
-  ['in the browser', browserStore],
+  ['in the browser', () => browserStore({ page: 'one' })],
 ])('a store %s', (_, make) => {
   test('keeps a job and its changes together, and lists it without them', async () => {
     const store = make();
@@ -117,13 +117,67 @@ describe.each<[string, () => JobStore]>([
 
 describe('the browser’s own database', () => {
   test('two pages add to one job and neither writes over the other', async () => {
-    const [one, two] = [browserStore(), browserStore()];
+    const [one, two] = [browserStore({ page: 'one' }), browserStore({ page: 'two' })];
     await Promise.all([one.add(kept('a'), [change('x')]), two.add(kept('a'), [change('y')])]);
     expect((await one.history('a')).changes.map(({ hash }) => hash).sort()).toEqual(['x', 'y']);
   });
 
+  test('what pages know of the server, and what waits in each for the history, lies there beside each other', async () => {
+    const [one, two] = [browserStore({ page: 'one' }), browserStore({ page: 'two' })];
+    const mark = (count: number) => ({ revision: `"${count}"`, heads: ['x'], at: '2026-05-15T06:00:00Z', count });
+    const reason = { who: 'Nia', what: 'Roof pitch', device: 'phone', step: 's', kind: 'edit' as const };
+    const loose = (id: string, atS: number) => ({ id, edits: [], reason, atS });
+    await one.add({ ...kept('a'), server: mark(2), loose: [loose('one 0', 5), loose('one 1', 5)] }, []);
+    await two.add({ ...kept('a'), server: mark(1), loose: [loose('two 0', 4)] }, []);
+    const there = await one.kept('a');
+    expect(there?.server).toEqual(mark(2));
+    expect(there?.loose?.map(({ id }) => id)).toEqual(['two 0', 'one 0', 'one 1']);
+    await two.add({ ...kept('a'), server: mark(3) }, [change('x')], ['one 0', 'two 0']);
+    await two.fold('a', () => new Uint8Array([1]));
+    expect((await one.list()).map(({ server, loose }) => [server, loose?.map(({ id }) => id)])).toEqual([
+      [mark(3), ['one 1']],
+    ]);
+  });
+
+  test('what is added is on its way before the page can go: nothing is read first, and no answer waited for', async () => {
+    const store = browserStore({ page: 'one' });
+    await store.add(kept('a'), [change('x')]);
+    const asked = vi.spyOn(IDBObjectStore.prototype, 'get');
+    const askedAll = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+    const ended = vi.spyOn(IDBTransaction.prototype, 'commit');
+    const added = store.add(kept('a', '2026-05-15T07:00:00Z'), [change('y')]);
+    for (let turn = 0; turn < 3; turn += 1) await Promise.resolve(); // no task of the browser's has run by then
+    expect([asked.mock.calls.length, askedAll.mock.calls.length, ended.mock.calls.length]).toEqual([0, 0, 1]);
+    await added;
+    expect((await store.kept('a'))?.keptAt).toBe('2026-05-15T07:00:00Z');
+  });
+
+  test('what version 2 kept in one row is read as it was, and the next page goes on from it', async () => {
+    const server = { revision: '"2"', heads: ['x'], at: '2026-05-15T06:00:00Z', count: 2 };
+    await new Promise<void>((resolve, reject) => {
+      const request = indexedDB.open('eaveline', 2);
+      request.onupgradeneeded = () => {
+        const database = request.result;
+        for (const name of ['unsaved', 'snapshots']) database.createObjectStore(name, { keyPath: 'id' });
+        database.createObjectStore('jobs', { keyPath: 'id' }).put({ ...kept('a'), heads: ['x'], server });
+        database.createObjectStore('changes', { keyPath: ['id', 'hash'] }).put({ id: 'a', ...change('x') });
+        database.createObjectStore('aside', { keyPath: ['id', 'at'] });
+      };
+      request.onsuccess = () => {
+        request.result.close();
+        resolve();
+      };
+      request.onerror = () => reject(request.error);
+    });
+    const store = browserStore({ page: 'one' });
+    expect(await store.list()).toEqual([{ ...kept('a'), heads: ['x'], server }]);
+    await store.add({ ...kept('a'), heads: ['y'] }, [change('y')]);
+    expect((await store.kept('a'))?.server).toEqual(server);
+    expect((await store.history('a')).changes).toHaveLength(2);
+  });
+
   test('no room: it is said so, and neither the job nor the change is there', async () => {
-    const store = browserStore();
+    const store = browserStore({ page: 'one' });
     await store.add(kept('a'), [change('x')]);
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value) {
       if ((value as { hash?: string }).hash === 'y') throw new DOMException('full', 'QuotaExceededError');
@@ -142,12 +196,12 @@ describe('the browser’s own database', () => {
       };
       request.onerror = () => reject(request.error);
     });
-    await expect(browserStore().list()).rejects.toBeInstanceOf(StoreNewer);
+    await expect(browserStore({ page: 'one' }).list()).rejects.toBeInstanceOf(StoreNewer);
   });
 
   test('when a newer Eaveline opens it in another tab, this one lets go and says so', async () => {
     const onNewer = vi.fn();
-    await browserStore({ onNewer }).add(kept('a'), []);
+    await browserStore({ page: 'one', onNewer }).add(kept('a'), []);
     const request = indexedDB.open('eaveline', 99);
     await new Promise((resolve) => {
       request.onsuccess = resolve;
@@ -169,7 +223,7 @@ describe('the browser’s own database', () => {
       };
       request.onerror = () => reject(request.error);
     });
-    const store = browserStore();
+    const store = browserStore({ page: 'one' });
     expect(await store.kept('a')).toEqual({ id: 'a', job: { id: 'a' }, keptAt: '2026-05-15T06:00:00Z' });
     expect((await store.list()).map(({ id }) => id)).toEqual(['a']);
     await store.add(kept('a'), [change('x')]);
