@@ -180,7 +180,7 @@ walk('a bad file is told remark by remark, and nothing of it is taken', async ({
 });
 
 walk('with the server stopped the Book is still there, and a job can be begun', async ({ server, page, opened }) => {
-  opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
+  opened.expectServerAway();
   await openBook(page, server.url);
   await page.getByRole('button', { name: 'Keep all on this device' }).click();
   await soon(() => row(page, 'Kestrel Rise').textContent()).toContain('on this device and the server');

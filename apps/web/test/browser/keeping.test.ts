@@ -41,7 +41,7 @@ walk(
 walk(
   'with the server stopped an edit is kept on the device and it is said so; the server back, it is sent',
   async ({ server, page, opened }) => {
-    opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
+    opened.expectServerAway();
     await openSheet(page, server.url, JOB, '04');
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await server.stop();
@@ -64,7 +64,7 @@ walk(
 walk(
   'an edit that never reached the server outlives the page and is sent when the job is opened again',
   async ({ server, page, opened }) => {
-    opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
+    opened.expectServerAway();
     await openSheet(page, server.url, JOB, '04');
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await server.stop();

@@ -16,7 +16,7 @@ async function appKept(page: Page): Promise<void> {
 walk(
   'the server is gone: the page reloads, a deep link opens in a new tab, and the Book is there',
   async ({ server, page, opened }) => {
-    opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
+    opened.expectServerAway();
     await openSheet(page, server.url, JOB, '04');
     const said = await head(page).textContent();
     await appKept(page);
@@ -41,7 +41,7 @@ walk(
 walk(
   'an edit without a server is there after a reload, and goes to the server when it is back',
   async ({ server, page, opened }) => {
-    opened.expectComplaints('net::ERR_CONNECTION_REFUSED');
+    opened.expectServerAway();
     await openSheet(page, server.url, JOB, '04');
     await appKept(page);
     await server.stop();

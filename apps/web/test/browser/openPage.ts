@@ -7,6 +7,8 @@ export interface OwnPage {
   readonly complaints: readonly string[];
   /** Complaints that hold these words belong to the walk: a server that is stopped on purpose. */
   expectComplaints(words: string): void;
+  /** The walk stops the server: what Chromium writes when the page, or its worker, does not reach it is no fault. */
+  expectServerAway(): void;
   /** Closes it and throws away what this browser keeps of the pages at an address. */
   end(origin: string): Promise<void>;
 }
@@ -27,6 +29,7 @@ export async function openPage(context: BrowserContext): Promise<OwnPage> {
     page,
     complaints,
     expectComplaints: (words) => void expected.push(words),
+    expectServerAway: () => void expected.push('net::ERR_CONNECTION_REFUSED', 'when fetching the script'),
     async end(origin) {
       await page.close(); // first: nothing may be written while it is thrown away
       const [blank] = context.pages();
