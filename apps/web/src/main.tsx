@@ -5,11 +5,14 @@ import './look/tokens.css';
 import './look/base.css';
 import { layRememberedPaper } from './frame/paper.ts';
 import { DeviceNotice } from './offline/DeviceNotice.tsx';
-import { keepAppWhenIdle } from './offline/keepAppWhenIdle.ts';
+import { keepAppWhenIdle, whenIdle } from './offline/keepAppWhenIdle.ts';
 import { UpdateNotice } from './offline/UpdateNotice.tsx';
-import { fetchAllParts, router } from './router.tsx';
+import { planDesk } from './plan/planDesk.ts';
+import { fetchAllParts, fetchFirstPart, router } from './router.tsx';
 
 layRememberedPaper();
+fetchFirstPart(location.pathname);
+if (location.pathname.startsWith('/job/')) planDesk(); // its worker loads beside the page
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no element for the page');
 createRoot(page).render(
@@ -20,5 +23,4 @@ createRoot(page).render(
   </StrictMode>,
 );
 if (import.meta.env.PROD) keepAppWhenIdle();
-// once the page stands; a first sheet waits for none of this
-addEventListener('load', () => setTimeout(() => void fetchAllParts(), 1500), { once: true });
+addEventListener('load', () => setTimeout(() => whenIdle(() => void fetchAllParts()), 1500), { once: true });

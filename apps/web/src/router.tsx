@@ -18,6 +18,12 @@ const JobDesk = lazy(async () => ({ default: (await parts.desk()).JobDesk }));
 const HistoryPage = lazy(async () => ({ default: (await parts.history()).HistoryPage }));
 const SurveyPage = lazy(async () => ({ default: (await parts.survey()).SurveyPage }));
 
+/** Begins fetching what the first page needs while the frame is still being set up. */
+export function fetchFirstPart(path: string): void {
+  const part = path.startsWith('/job/') ? parts.desk : parts.book;
+  part().catch(() => {}); // asked for again where it is shown, and missed in words there
+}
+
 /** Fetches every page there is, so that one that is open goes on when its server does not. */
 export async function fetchAllParts(): Promise<void> {
   await Promise.allSettled(Object.values(parts).map((part) => part()));

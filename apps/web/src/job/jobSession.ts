@@ -16,7 +16,7 @@ import type { PageChannel } from './pageChannel.ts';
 import { parsed, stopLines } from './parsed.ts';
 import { makePlanning, NOT_PLANNED, type Planned } from './planning.ts';
 import { recordsOfBoth } from './records.ts';
-import { makeServerMeeting } from './serverMeeting.ts';
+import { makeServerMeeting, type ServerAnswer } from './serverMeeting.ts';
 import { makeStepNames } from './stepNames.ts';
 
 /** A job on the desk. */
@@ -84,6 +84,9 @@ export interface JobSession {
   workOutAgain(): Promise<void>;
   close(): void;
 }
+
+/** So long the history waits for the first figures; a long plan goes on beside it. */
+const FIRST_PLAN_MS = 1500;
 
 const NOW_BUSY = 'This is the job as it was. Go back to now to change it.';
 
@@ -174,11 +177,11 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     void workOut();
   }
 
-  function lay(job: Job) {
+  function lay(job: Job): Promise<void> {
     newest = job;
     const bare = { undo: undefined, redo: undefined, past: undefined, weather: undefined, notices: [] };
     become({ kind: 'open', job, keeping, ...NOT_PLANNED, ...bare });
-    void workOut();
+    return workOut();
   }
 
   async function openHistory(): Promise<void> {
@@ -200,12 +203,17 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     return undefined;
   }
 
-  async function openKept(document: unknown): Promise<void> {
+  /** The first figures do not wait for the history: opening it takes the page's own thread as long as they take. */
+  async function afterFirstPlan(planned: Promise<void>): Promise<void> {
+    await Promise.race([planned, new Promise<void>((goOn) => void later(goOn, FIRST_PLAN_MS))]);
+  }
+
+  async function openKept(document: unknown, answer?: ServerAnswer): Promise<void> {
     const job = readHere(document);
     if (job === undefined) return;
-    lay(job);
+    await afterFirstPlan(lay(job));
     await openHistory().catch(historyShut);
-    await meeting.meet();
+    await meeting.meet(answer);
   }
 
   /** One of two states is picked; what is merged already becomes it. */
@@ -260,6 +268,9 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
     },
 
     async open() {
+      // asked while the device looks for it: whichever is there first is on the screen
+      const answer = server.get(id);
+      answer.catch(() => {}); // whoever needs it hears of it
       const here = await keeper.read().catch((error: unknown) => error as Error);
       if (here instanceof StoreNewer) {
         return become({
@@ -269,16 +280,16 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
         });
       }
       if (here instanceof Error) keep({ device: { kind: 'refused', words: wordsOf(here) } });
-      else if (here !== undefined) return openKept(here.job);
+      else if (here !== undefined) return openKept(here.job, answer);
       try {
-        const served = await server.get(id);
+        const served = await answer;
         if (served === undefined) return become({ kind: 'missing' });
         const read = readHere(served.document);
         if (read === undefined) return;
         const there = await keeper.takeOn(read, served.revision);
         // another page was quicker, or the device answers again: what it holds comes first
         if (there.job !== read) return openKept(there.job);
-        lay(read);
+        await afterFirstPlan(lay(read));
         await openHistory().catch(historyShut);
         keep({ server: { kind: 'agreed', at: now() } });
         // both agree on how it began; what was typed while the history was opening is not on the server yet

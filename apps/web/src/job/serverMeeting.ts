@@ -21,10 +21,13 @@ export interface MeetingParts {
   readonly onApart: (words: string, theirs: Job | undefined) => void;
 }
 
+/** What the server says it has of the job; undefined where it has none. */
+export type ServerAnswer = Promise<ServedJob | undefined>;
+
 /** Brings this device and the firm's server to one state of a job. */
 export interface ServerMeeting {
-  /** Looks what the server has, and agrees with it. */
-  meet(): Promise<void>;
+  /** Looks what the server has, and agrees with it. It is not asked again where it was a moment ago. */
+  meet(answer?: ServerAnswer): Promise<void>;
   /** Sends, soon: typing goes on meanwhile. */
   sendSoon(): void;
   sendNow(): Promise<void>;
@@ -207,8 +210,8 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
     wait('The server had this job and has it no more. It is on this device.');
   }
 
-  async function look(): Promise<void> {
-    const served = await server.get(id);
+  async function look(answer: ServerAnswer | undefined): Promise<void> {
+    const served = await (answer ?? server.get(id));
     const known = keeper.kept()?.server;
     if (served === undefined && known !== undefined) return gone();
     if (served !== undefined && served.revision !== known?.revision && !(await takeIn(served))) return;
@@ -233,7 +236,7 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
   }
 
   return {
-    meet: () => run(look),
+    meet: (answer) => run(() => look(answer)),
     sendSoon() {
       callOff();
       if (!closed) callOff = later(() => void run(() => send(false)), SEND_AFTER_MS);

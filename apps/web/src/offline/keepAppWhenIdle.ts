@@ -4,14 +4,15 @@ import { keepApp } from './appUpdate.ts';
 const AFTER_MS = 4000;
 const IDLE_WITHIN_MS = 5000;
 
+/** Calls back when the page has nothing else to do, or after five seconds all the same. */
+export function whenIdle(call: () => void): void {
+  if (typeof requestIdleCallback === 'function') requestIdleCallback(call, { timeout: IDLE_WITHIN_MS });
+  else call();
+}
+
 /** Keeps a copy of the app once the first sheet has had its time. */
 export function keepAppWhenIdle(): void {
-  const begin = () => {
-    if (typeof requestIdleCallback === 'function')
-      requestIdleCallback(() => void keepApp(), { timeout: IDLE_WITHIN_MS });
-    else void keepApp();
-  };
-  const wait = () => setTimeout(begin, AFTER_MS);
+  const wait = () => setTimeout(() => whenIdle(() => void keepApp()), AFTER_MS);
   if (document.readyState === 'complete') wait();
   else addEventListener('load', wait, { once: true });
 }
