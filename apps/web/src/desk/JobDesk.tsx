@@ -1,6 +1,6 @@
 import type { SheetNo } from '@eaveline/plan';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import desk from '../frame/Desk.module.css';
 import { PhoneBar } from '../frame/PhoneBar.tsx';
 import { PhoneHead } from '../frame/PhoneHead.tsx';
@@ -34,14 +34,18 @@ export interface JobDeskProps {
 export function JobDesk({ sheet, at }: JobDeskProps) {
   const { session, open, said, say } = useDesk();
   const { mend: takeMend } = useJob();
-  const { job, plan } = open;
+  const { job, plan, planOf } = open;
   const no = sheet ?? '01';
   const navigate = useNavigate();
   const [padOpen, setPadOpen] = useState(false);
   const [keysShown, setKeysShown] = useState(false);
   const stale = useLate(open.stale, STALE_AFTER_MS);
 
-  const subjects = useMemo(() => (plan === undefined ? undefined : allSubjects(VIEWS, plan, job)), [plan, job]);
+  // of the job the plan is of: an edit does not lay out twice what is shown once its figures are there
+  const subjects = useMemo(
+    () => (plan === undefined || planOf === undefined ? undefined : allSubjects(VIEWS, plan, planOf)),
+    [plan, planOf],
+  );
   const here = subjects?.get(no) ?? [];
   const everywhere = useMemo(() => [...(subjects?.values() ?? [])].flat(), [subjects]);
   const first = plan === undefined ? undefined : VIEWS[no].first?.(plan);
@@ -52,13 +56,17 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
     here[0];
   const next = useMemo(() => (subject === undefined ? [] : goesOnTo(subject, everywhere)), [subject, everywhere]);
 
-  const goTo = (to: SheetNo, select?: string) =>
-    void navigate({
-      to: '/job/$id/$sheet',
-      params: { id: job.id, sheet: to },
-      search: select === undefined ? {} : { at: select },
-      replace: to === no,
-    });
+  const { id } = job;
+  const goTo = useCallback(
+    (to: SheetNo, select?: string) =>
+      void navigate({
+        to: '/job/$id/$sheet',
+        params: { id, sheet: to },
+        search: select === undefined ? {} : { at: select },
+        replace: to === no,
+      }),
+    [navigate, id, no],
+  );
   const toBook = () => void navigate({ to: '/' });
   const showPad = () => {
     const focused = document.activeElement?.closest<HTMLElement>('[data-subject]')?.dataset.subject;
@@ -83,6 +91,10 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
     if (mend?.changes !== undefined) takeMend(mend.changes, mend.words);
   };
 
+  const select = useCallback((at: string) => goTo(no, at), [goTo, no]);
+  const go = useCallback((to: PlacedSubject) => goTo(to.sheet, to.id), [goTo]);
+  const closePad = useCallback(() => setPadOpen(false), []);
+
   useKeys({
     ...Object.fromEntries(SHEETS.map((each) => [each.key, () => goTo(each.no)])),
     b: toBook,
@@ -103,7 +115,6 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
     document.title = `${no} ${sheetName(no)}, ${job.name} · Eaveline`;
   }, [no, job]);
 
-  const select = (to: PlacedSubject) => goTo(to.sheet, to.id);
   return (
     <div className={desk.desk} data-pad={padOpen ? 'open' : undefined}>
       <PhoneHead
@@ -112,26 +123,12 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
         backTo={sheet === undefined ? { to: '/' } : { to: '/job/$id', id: job.id }}
       />
       <Register current={no} open={sheet === undefined} onUndo={undo} onRedo={redo} onKeys={() => setKeysShown(true)} />
-      <Sheet
-        no={no}
-        open={open}
-        said={said}
-        selected={subject?.id}
-        listed={sheet === undefined}
-        onSelect={(id) => goTo(no, id)}
-      />
+      <Sheet no={no} open={open} said={said} selected={subject?.id} listed={sheet === undefined} onSelect={select} />
       <PadStrip
         subject={sheet === undefined || at === undefined ? undefined : subject}
         onOpen={() => setPadOpen(true)}
       />
-      <Pad
-        subject={subject}
-        next={next}
-        stale={stale}
-        onGo={select}
-        onMend={takeMend}
-        onClose={() => setPadOpen(false)}
-      />
+      <Pad subject={subject} next={next} stale={stale} onGo={go} onMend={takeMend} onClose={closePad} />
       <PhoneBar jobId={job.id} current={sheet} />
       {keysShown && <KeyList onClose={() => setKeysShown(false)} />}
     </div>

@@ -1,4 +1,5 @@
 import type { SheetNo } from '@eaveline/plan';
+import { memo } from 'react';
 import { SheetFrame } from '../frame/SheetFrame.tsx';
 import { sheetName } from '../frame/sheetNames.ts';
 import { PastStrip } from '../history/PastStrip.tsx';
@@ -7,6 +8,7 @@ import { Act } from '../parts/Act.tsx';
 import { useLate } from '../plan/useLate.ts';
 import { Drawn } from './Drawn.tsx';
 import { STALE_AFTER_MS, staleOn } from './sheetStages.ts';
+import type { SheetProps } from './sheetView.ts';
 import { titleCells } from './titleCells.ts';
 import { VIEWS } from './views.ts';
 import { WorkState } from './WorkState.tsx';
@@ -21,6 +23,12 @@ export interface SheetPartProps {
   readonly listed: boolean;
   readonly onSelect: (id: string) => void;
 }
+
+/** Drawn anew only where what it draws has changed: that an edit was kept, or sent, changes nothing on it. */
+const Body = memo(function Body({ no, ...props }: SheetProps & { readonly no: SheetNo }) {
+  const view = VIEWS[no];
+  return <view.Body {...props} />;
+});
 
 /** The sheet of an open job: drawn from its plan, or saying plainly what it waits for. */
 export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartProps) {
@@ -77,7 +85,7 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
       <PastStrip />
       <WorkState />
       <Drawn key={no} what={`${no}, ${job.id}`}>
-        <view.Body plan={plan} job={job} selected={selected} onSelect={onSelect} />
+        <Body no={no} plan={plan} job={job} selected={selected} onSelect={onSelect} />
       </Drawn>
     </SheetFrame>
   );

@@ -7,6 +7,8 @@ import { wordsOf } from './keeping.ts';
 export interface Planned {
   /** Last plan worked out; undefined until the first is there. */
   readonly plan: Plan | undefined;
+  /** The job that plan's newest stages are of: what it names is found there, also while another is worked out. */
+  readonly planOf: Job | undefined;
   /** True while a stage of the plan is of an earlier state of the job or its weather. */
   readonly stale: boolean;
   /** Stages that are of the job as it stands, while the others are not. */
@@ -24,6 +26,7 @@ const NONE: ReadonlySet<StageName> = new Set();
 
 export const NOT_PLANNED: Planned = {
   plan: undefined,
+  planOf: undefined,
   stale: true,
   fresh: NONE,
   workedOutAt: undefined,
@@ -44,7 +47,7 @@ export interface PlanningParts {
 export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () => Promise<void> {
   /** Parts of a plan, whole or not; one of another job than is on the screen is stale all through. */
   function soFar({ job: of, plan, fresh, progress }: PlanSoFar): Partial<Planned> {
-    return { ...(plan === undefined ? {} : { plan }), fresh: of === job() ? fresh : NONE, progress };
+    return { ...(plan === undefined ? {} : { plan, planOf: of }), fresh: of === job() ? fresh : NONE, progress };
   }
 
   return async function workOut() {

@@ -1,4 +1,5 @@
 import type { Change } from '@eaveline/plan';
+import { memo } from 'react';
 import { Ledger } from '../parts/Ledger.tsx';
 import { CopyWorking } from './CopyWorking.tsx';
 import { FindingVerdict } from './FindingVerdict.tsx';
@@ -19,7 +20,7 @@ export interface PadProps {
 }
 
 /** The calculation pad: how the selected figure came about. Every working is written here, nothing else is. */
-export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
+export const Pad = memo(function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
   const working = subject && workingOf(subject);
   const limitWorking = subject?.finding?.limitWorking;
   return (
@@ -77,4 +78,4 @@ export function Pad({ subject, next, stale, onGo, onMend, onClose }: PadProps) {
       )}
     </aside>
   );
-}
+});
