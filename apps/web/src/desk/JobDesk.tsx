@@ -20,7 +20,7 @@ import { allSubjects } from './allSubjects.ts';
 import { useDesk } from './DeskContext.tsx';
 import { nextFinding } from './nextFinding.ts';
 import { Sheet } from './Sheet.tsx';
-import { STALE_AFTER_MS } from './sheetStages.ts';
+import { planFor, STALE_AFTER_MS } from './sheetStages.ts';
 import { VIEWS } from './views.ts';
 
 export interface JobDeskProps {
@@ -34,7 +34,7 @@ export interface JobDeskProps {
 export function JobDesk({ sheet, at }: JobDeskProps) {
   const { session, open, said, say } = useDesk();
   const { mend: takeMend } = useJob();
-  const { job, plan, planOf } = open;
+  const { job, planOf } = open;
   const no = sheet ?? '01';
   const navigate = useNavigate();
   const [padOpen, setPadOpen] = useState(false);
@@ -42,9 +42,11 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
   const stale = useLate(open.stale, STALE_AFTER_MS);
 
   // of the job the plan is of: an edit does not lay out twice what is shown once its figures are there
+  const { plan: whole, begun } = open;
+  const plan = planFor(no, open);
   const subjects = useMemo(
-    () => (plan === undefined || planOf === undefined ? undefined : allSubjects(VIEWS, plan, planOf)),
-    [plan, planOf],
+    () => planOf && allSubjects(VIEWS, (each) => planFor(each, { plan: whole, begun }), planOf),
+    [whole, begun, planOf],
   );
   const here = subjects?.get(no) ?? [];
   const everywhere = useMemo(() => [...(subjects?.values() ?? [])].flat(), [subjects]);

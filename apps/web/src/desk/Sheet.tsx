@@ -7,7 +7,7 @@ import type { OpenJob } from '../job/jobSession.ts';
 import { Act } from '../parts/Act.tsx';
 import { useLate } from '../plan/useLate.ts';
 import { Drawn } from './Drawn.tsx';
-import { STALE_AFTER_MS, staleOn } from './sheetStages.ts';
+import { planFor, STALE_AFTER_MS, staleOn } from './sheetStages.ts';
 import type { SheetProps } from './sheetView.ts';
 import { titleCells } from './titleCells.ts';
 import { VIEWS } from './views.ts';
@@ -32,7 +32,8 @@ const Body = memo(function Body({ no, ...props }: SheetProps & { readonly no: Sh
 
 /** The sheet of an open job: drawn from its plan, or saying plainly what it waits for. */
 export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartProps) {
-  const { job, plan, notWorkedOut } = open;
+  const { job, notWorkedOut } = open;
+  const plan = planFor(no, open);
   const stale = useLate(staleOn(no, open), STALE_AFTER_MS);
   const before = useLate(open.stale, STALE_AFTER_MS);
   if (listed && matchMedia('(max-width: 760px)').matches) {

@@ -16,13 +16,21 @@ function findingSubjects(plan: Plan, no: SheetNo): Subject[] {
   return shown.map((finding) => ({ id: finding.id, name: findingName(finding), finding }));
 }
 
-/** Everything that can be selected on any sheet, in the order of the sheets. */
+/**
+ * Everything that can be selected on any sheet, in the order of the sheets.
+ *
+ * @param planFor the plan a sheet can be drawn from; nothing can be selected on one that waits.
+ */
 export function allSubjects(
   views: Readonly<Record<SheetNo, SheetView>>,
-  plan: Plan,
+  planFor: (no: SheetNo) => Plan | undefined,
   job: Job,
 ): ReadonlyMap<SheetNo, readonly PlacedSubject[]> {
   return new Map(
-    SHEETS.map(({ no }) => [no, paged(no, [...views[no].subjects(plan, job), ...findingSubjects(plan, no)])]),
+    SHEETS.map(({ no }) => {
+      const plan = planFor(no);
+      const subjects = plan === undefined ? [] : [...views[no].subjects(plan, job), ...findingSubjects(plan, no)];
+      return [no, paged(no, subjects)];
+    }),
   );
 }

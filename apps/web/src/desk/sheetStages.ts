@@ -1,4 +1,4 @@
-import type { SheetNo, StageName } from '@eaveline/plan';
+import type { Plan, SheetNo, StageName } from '@eaveline/plan';
 import type { Planned } from '../job/planning.ts';
 
 /** The stages whose figures a sheet shows as its own. What fails and asks on it is of `checks`. */
@@ -16,6 +16,27 @@ const SHOWN: Readonly<Record<SheetNo, readonly StageName[]>> = {
   '11': ['tests'],
   '12': ['checks', 'kit', 'day', 'tests'],
 };
+
+/** The last stage along the road that a sheet reads: it is drawn as soon as that is there. */
+export const DRAWN_AFTER: Readonly<Record<SheetNo, StageName>> = {
+  '01': 'checks',
+  '02': 'checks',
+  '03': 'checks',
+  '04': 'checks',
+  '05': 'checks',
+  '06': 'checks',
+  '07': 'checks',
+  '08': 'checks',
+  '09': 'kit',
+  '10': 'day',
+  '11': 'tests',
+  '12': 'tests',
+};
+
+/** The plan a sheet can be drawn from; undefined while it still waits for a stage. */
+export function planFor(no: SheetNo, { plan, begun }: Pick<Planned, 'plan' | 'begun'>): Plan | undefined {
+  return plan ?? (begun?.has.has(DRAWN_AFTER[no]) ? begun.plan : undefined);
+}
 
 /**
  * Figures that follow sooner are not marked meanwhile: marking them and taking the marks off again costs two frames

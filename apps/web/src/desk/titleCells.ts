@@ -5,6 +5,7 @@ import type { TitleCell } from '../frame/TitleBlock.tsx';
 import type { OpenJob } from '../job/jobSession.ts';
 import { clock } from '../words/clock.ts';
 import { figure } from '../words/figure.ts';
+import { planFor } from './sheetStages.ts';
 
 /** `normals, 21 km off`: every sheet says which weather its figures stand on. */
 export function weatherWords({ site: { climate } }: Plan): string {
@@ -20,7 +21,8 @@ function hour(date: Date): string {
 
 /** Cells of a job's title block: whose sheet it is, what fixed it, when it was worked out. */
 export function titleCells(no: SheetNo, shows: string, open: OpenJob): TitleCell[] {
-  const { job, plan, stale, workedOutAt } = open;
+  const { job, stale, workedOutAt } = open;
+  const plan = planFor(no, open);
   const { present, wanted } = plan?.site.survey ?? {};
   return [
     { what: 'job', says: job.name, strong: true },

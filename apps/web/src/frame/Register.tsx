@@ -1,6 +1,7 @@
 import { type Finding, type SheetNo, type Tally, tally as tallyOf } from '@eaveline/plan';
 import { Link } from '@tanstack/react-router';
 import { useDesk } from '../desk/DeskContext.tsx';
+import { planFor } from '../desk/sheetStages.ts';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
 import { SurveyEntry } from '../survey/SurveyEntry.tsx';
 import { House } from './House.tsx';
@@ -20,10 +21,9 @@ export interface RegisterProps extends KeepingFootProps {
 
 /** The register of sheets: where one is, what fails and asks on each, who is here, where the work is kept. */
 export function Register({ current, open, onKeys, ...steps }: RegisterProps) {
-  const {
-    open: { job, plan },
-  } = useDesk();
-  const findings = plan?.checks.findings ?? [];
+  const { open: opened } = useDesk();
+  const { job } = opened;
+  const findings = planFor('08', opened)?.checks.findings ?? [];
   const [first, second] = jobLines(job);
   return (
     <nav className={styles.register} aria-label="Sheets" data-open={open || undefined}>

@@ -61,6 +61,7 @@ function plainDesk() {
   const planned = (job: Job) => ({
     job,
     plan: { jobId: job.id, jobName: job.name } as Plan,
+    begun: undefined,
     fresh: new Set<StageName>(['site']),
     progress: undefined,
   });

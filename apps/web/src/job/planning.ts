@@ -1,5 +1,6 @@
 import type { Job } from '@eaveline/job';
 import type { Plan, StageName } from '@eaveline/plan';
+import type { BegunPlan } from '../plan/begunPlan.ts';
 import { type PlanDesk, type PlanSoFar, type Progress, Stopped } from '../plan/planDesk.ts';
 import { wordsOf } from './keeping.ts';
 
@@ -7,6 +8,8 @@ import { wordsOf } from './keeping.ts';
 export interface Planned {
   /** Last plan worked out; undefined until the first is there. */
   readonly plan: Plan | undefined;
+  /** The stages there are, until the first plan is whole. */
+  readonly begun: BegunPlan | undefined;
   /** The job that plan's newest stages are of: what it names is found there, also while another is worked out. */
   readonly planOf: Job | undefined;
   /** True while a stage of the plan is of an earlier state of the job or its weather. */
@@ -26,6 +29,7 @@ const NONE: ReadonlySet<StageName> = new Set();
 
 export const NOT_PLANNED: Planned = {
   plan: undefined,
+  begun: undefined,
   planOf: undefined,
   stale: true,
   fresh: NONE,
@@ -46,8 +50,9 @@ export interface PlanningParts {
 /** Has the plan of the job on the screen worked out, and tells how it goes. The desk sees to it that only the newest is. */
 export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () => Promise<void> {
   /** Parts of a plan, whole or not; one of another job than is on the screen is stale all through. */
-  function soFar({ job: of, plan, fresh, progress }: PlanSoFar): Partial<Planned> {
-    return { ...(plan === undefined ? {} : { plan, planOf: of }), fresh: of === job() ? fresh : NONE, progress };
+  function soFar({ job: of, plan, begun, fresh, progress }: PlanSoFar): Partial<Planned> {
+    const there = plan === undefined ? { begun } : { plan, begun: undefined };
+    return { ...there, planOf: of, fresh: of === job() ? fresh : NONE, progress };
   }
 
   return async function workOut() {

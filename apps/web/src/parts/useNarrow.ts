@@ -11,5 +11,9 @@ function subscribe(listener: () => void): () => void {
 
 /** True in the phone frame, for the few things that are arranged and not only styled another way there. */
 export function useNarrow(): boolean {
-  return useSyncExternalStore(subscribe, () => matchMedia(PHONE).matches);
+  return useSyncExternalStore(
+    subscribe,
+    () => matchMedia(PHONE).matches,
+    () => false,
+  );
 }

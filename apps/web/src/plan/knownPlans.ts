@@ -1,5 +1,6 @@
 import type { Job } from '@eaveline/job';
 import type { Plan, StageAhead, StageName } from '@eaveline/plan';
+import { begunPlan } from './begunPlan.ts';
 import { keepFew } from './keepFew.ts';
 import type { PlanParts } from './message.ts';
 import type { PlanSoFar } from './planSoFar.ts';
@@ -17,7 +18,8 @@ const NONE: ReadonlySet<StageName> = new Set();
 
 function soFar({ job, parts, whole, fresh, progress }: Known): PlanSoFar {
   const head = { jobId: job.id, jobName: job.name, invented: job.invented };
-  return { job, plan: whole ? ({ ...head, ...parts } as Plan) : undefined, fresh, progress };
+  if (!whole) return { job, plan: undefined, begun: begunPlan(job, parts), fresh, progress };
+  return { job, plan: { ...head, ...parts } as Plan, begun: undefined, fresh, progress };
 }
 
 /** What the page knows of the last few plans, put together from the parts it was handed. */

@@ -225,7 +225,7 @@ export function makePlanDesk(makeWorker: () => WorkerLike): PlanDesk {
   function workedOut(jobId: string, { tookMs }: Extract<Answer, { kind: 'plan' }>): WorkedOut {
     const soFar = plans.get(jobId);
     if (soFar?.plan === undefined) throw new Error(`The worker left parts of the plan of ${jobId} out`);
-    return { ...soFar, plan: soFar.plan, progress: undefined, tookMs };
+    return { ...soFar, plan: soFar.plan, begun: undefined, progress: undefined, tookMs };
   }
 
   hired(); // loads while the page still asks for its job
@@ -245,7 +245,8 @@ export function makePlanDesk(makeWorker: () => WorkerLike): PlanDesk {
         const job = planOf(errand);
         if (job === undefined) continue;
         // of this state nothing has been begun
-        const soFar = { job, plan: plans.get(job.id)?.plan, fresh: new Set<never>(), progress: undefined };
+        const { plan, begun } = plans.get(job.id) ?? { plan: undefined, begun: undefined };
+        const soFar = { job, plan, begun, fresh: new Set<never>(), progress: undefined };
         stopped.push([errand, soFar]);
       }
       waiting = waiting.filter((errand) => planOf(errand) === undefined);

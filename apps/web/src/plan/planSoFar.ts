@@ -1,5 +1,6 @@
 import type { Job } from '@eaveline/job';
 import type { Plan, StageName } from '@eaveline/plan';
+import type { BegunPlan } from './begunPlan.ts';
 
 /** The stage under work, and how many of the road's stages lie behind it: "energy, stage 7 of 13" has 6 done. */
 export interface Progress {
@@ -14,6 +15,8 @@ export interface PlanSoFar {
   readonly job: Job;
   /** All thirteen stages, each the newest there is; undefined while one has never been worked out. */
   readonly plan: Plan | undefined;
+  /** The stages there are, while one has never been worked out. */
+  readonly begun: BegunPlan | undefined;
   /** Stages that are of `job`; the others of `plan` are of an earlier state and are shown as stale. */
   readonly fresh: ReadonlySet<StageName>;
   /** Where the work stands; undefined when nothing is being worked out. */
@@ -23,6 +26,7 @@ export interface PlanSoFar {
 /** A plan with every stage of the job it was asked for. */
 export interface WorkedOut extends PlanSoFar {
   readonly plan: Plan;
+  readonly begun: undefined;
   readonly progress: undefined;
   /** Time the work took in the worker, ms. */
   readonly tookMs: number;

@@ -1,5 +1,5 @@
 import type { Climate } from '@eaveline/plan';
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useState, useSyncExternalStore } from 'react';
 import { useJobSession } from '../desk/SessionContext.tsx';
 import act from '../parts/Act.module.css';
 import { Act } from '../parts/Act.tsx';
@@ -16,7 +16,7 @@ export function WeatherDrop({ climate }: WeatherDropProps) {
   const session = useJobSession();
   const id = useId();
   const [over, setOver] = useState(false);
-  const state = session.state();
+  const state = useSyncExternalStore(session.subscribe, session.state, session.state);
   const weather = state.kind === 'open' ? state.weather : undefined;
   const [reading, setReading] = useState<string>();
 
