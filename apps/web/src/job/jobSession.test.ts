@@ -598,7 +598,15 @@ describe('the plan beside the job', () => {
     const desk = plainDesk();
     const { session, state } = await opened({ desk });
     const progress = { stage: 'energy', done: 6, of: 13 } as const;
-    desk.fallOver(new Stopped({ job: state().job, plan: state().plan, fresh: new Set(['site', 'sun']), progress }));
+    desk.fallOver(
+      new Stopped({
+        job: state().job,
+        plan: state().plan,
+        begun: undefined,
+        fresh: new Set(['site', 'sun']),
+        progress,
+      }),
+    );
     await session.workOutAgain();
     expect(state()).toMatchObject({ stale: true, progress: undefined });
     expect([...state().fresh]).toEqual(['site', 'sun']);
