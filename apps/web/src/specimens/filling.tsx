@@ -1,13 +1,19 @@
 import { NumberField } from '../parts/NumberField.tsx';
 import { PersonField } from '../parts/PersonField.tsx';
 import { PickField } from '../parts/PickField.tsx';
+import { QuantityInput } from '../parts/QuantityInput.tsx';
 import { TickField } from '../parts/TickField.tsx';
 import { TypedField } from '../parts/TypedField.tsx';
+import { UnitKeys } from '../parts/UnitKeys.tsx';
 import type { Specimen } from './specimen.ts';
 
 const nothing = () => {};
 const homeRun = ['choices', 'trunks', 'a', 'homeRun', 'lengthM'];
 const crew = ['Nia', 'Ode'];
+const line = { unit: 'm', optional: false, shown: '31', placeholder: 'not measured', describedBy: 'line-said' };
+const draft = (text: string | undefined) => ({ text, type: nothing, take: nothing, putBack: nothing });
+const answers = (take: string) => ({ take, onTake: nothing, onPutBack: nothing });
+const keys = { letters: false, onText: nothing, onLetters: nothing };
 
 /** Fields, each with the way out of what it refuses beside it. */
 export const filling: readonly Specimen[] = [
@@ -29,6 +35,27 @@ export const filling: readonly Specimen[] = [
         state: 'empty, nothing waits',
         show: <NumberField label="Slope" path={['facts', 'none']} unit="mm" optional />,
       },
+    ],
+  },
+  {
+    name: 'QuantityInput',
+    group: 'Filling in',
+    says: 'The line a quantity is typed on: a draft until Enter, or until it is left.',
+    states: [
+      { state: 'rest', show: <QuantityInput {...line} id="line-rest" draft={draft(undefined)} refused={false} /> },
+      { state: 'typed', show: <QuantityInput {...line} id="line-typed" draft={draft('12 ft')} refused={false} /> },
+      { state: 'refused', show: <QuantityInput {...line} id="line-refused" draft={draft('12 furlongs')} refused /> },
+    ],
+  },
+  {
+    name: 'UnitKeys',
+    group: 'Filling in',
+    says: 'Over the digits of a phone: units, minus, letters, and the two answers.',
+    states: [
+      { state: 'rest', show: <UnitKeys {...keys} unit="m" text="31" /> },
+      { state: 'typed', show: <UnitKeys {...keys} unit="m" text="12 ft " answers={answers('Take 3.6576 m')} /> },
+      { state: 'below nought', show: <UnitKeys {...keys} unit="°C" text="4" answers={answers('Take 4 °C')} /> },
+      { state: 'letters', show: <UnitKeys {...keys} unit="mm²" text="6" letters /> },
     ],
   },
   {

@@ -1,5 +1,6 @@
-import { quantityRefusalWords, readQuantity } from '@eaveline/job';
-import { useState } from 'react';
+import { QuantityInput } from '../parts/QuantityInput.tsx';
+import { typedQuantity } from '../parts/typedQuantity.ts';
+import { useDraft } from '../parts/useDraft.ts';
 import { figure } from '../words/figure.ts';
 import styles from './Ask.module.css';
 import type { AskControlProps } from './askControl.ts';
@@ -8,55 +9,58 @@ export interface NumberAskProps extends AskControlProps {
   readonly unit: string;
 }
 
-/** A reading as typed at the meter, in any unit of its kind: taken while it is typed, refused once it is left. */
-export function NumberAsk({ on, id, unit }: NumberAskProps) {
-  const [text, setText] = useState<string>();
+/** A reading as typed at the meter, in any unit of its kind: a draft until it is left or taken, and then kept or refused. */
+export function NumberAsk({ asked, on, id, unit }: NumberAskProps) {
   // a year and a count are no quantities: their digits stand together
-  const kept = typeof on.value !== 'number' ? '' : unit === '' ? String(on.value) : shown(on.value);
-
-  function type(typed: string) {
-    setText(typed);
-    const read = readQuantity(typed, unit);
-    if (read.kind === 'refused') return on.say(undefined); // half a word is no mistake yet
-    if (read.kind === 'empty') return void on.answer(undefined);
-    on.answer(read.value);
-  }
-  function leave() {
-    if (text === undefined) return;
-    const read = readQuantity(text, unit);
-    if (read.kind === 'refused')
-      return on.say(`${quantityRefusalWords(read)} Kept is ${kept === '' ? 'nothing' : `${kept} ${unit}`}.`);
-    if (on.refusal === undefined) setText(undefined);
-  }
+  const kept = typeof on.value !== 'number' ? '' : unit === '' ? String(on.value) : shownFigures(on.value);
+  const draft = useDraft({
+    place: asked.path,
+    take(text) {
+      const read = typedQuantity(text, unit, true);
+      if (read.kind === 'refused') {
+        on.say(`${read.words} Kept is ${kept === '' ? 'nothing' : `${kept} ${unit}`}.`);
+        return false;
+      }
+      if (text === kept) {
+        on.say(undefined);
+        return true;
+      }
+      return on.answer(read.value);
+    },
+  });
+  const read = draft.text === undefined ? undefined : typedQuantity(draft.text, unit, true);
   return (
-    <span className={styles.line} data-refused={on.refusal === undefined ? undefined : true}>
-      <input
-        id={id}
-        inputMode={unit === '' ? 'numeric' : 'text'}
-        autoComplete="off"
-        autoCapitalize="off"
-        enterKeyHint="next"
-        value={text ?? kept}
-        placeholder={on.standing === 'not measured' ? 'not measured' : 'not read'}
-        aria-invalid={on.refusal !== undefined}
-        aria-describedby={`${id}-how`}
-        onChange={(event) => type(event.target.value)}
-        onBlur={leave}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
-          if (event.key === 'Escape') {
-            setText(undefined);
-            on.say(undefined);
-          }
-        }}
-      />
-      <span className={styles.unit}>{unit}</span>
-    </span>
+    <>
+      <span className={styles.line} data-refused={on.refusal === undefined ? undefined : true}>
+        <QuantityInput
+          id={id}
+          unit={unit}
+          optional
+          draft={{
+            ...draft,
+            type(text) {
+              on.say(undefined); // half a word is no mistake yet
+              draft.type(text);
+            },
+            putBack() {
+              on.say(undefined);
+              draft.putBack();
+            },
+          }}
+          shown={kept}
+          placeholder={on.standing === 'not measured' ? 'not measured' : 'not read'}
+          refused={on.refusal !== undefined}
+          describedBy={`${id}-how`}
+        />
+        <span className={styles.unit}>{unit}</span>
+      </span>
+      {on.refusal === undefined && read?.words !== undefined && <p className={styles.said}>{read.words}</p>}
+    </>
   );
 }
 
 /** As many figures as were measured, and none made up. */
-function shown(value: number): string {
+function shownFigures(value: number): string {
   const text = String(Number(Math.abs(value).toPrecision(10)));
   return figure(value, text.split('.')[1]?.length ?? 0);
 }

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { openSheet, register, settled } from './onSheet.ts';
+import { openSheet, register, settled, typeInto } from './onSheet.ts';
 import { phoneWalk, soon, walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
@@ -11,7 +11,7 @@ walk(
   'a history that is damaged on the device: the job opens as last kept, and it is said what happened',
   async ({ server, page }) => {
     await openSheet(page, server.url, JOB, '04');
-    await length(page).fill('24');
+    await typeInto(length(page), '24');
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await page.evaluate(
       () =>
@@ -33,7 +33,7 @@ walk(
     await settled(page, '04');
     expect(await length(page).inputValue()).toBe('24');
     await register(page).getByText('The history of this job does not read').waitFor();
-    await length(page).fill('25');
+    await typeInto(length(page), '25');
     await soon(() => keeping(page).textContent()).toContain('All kept');
   },
 );
@@ -53,7 +53,7 @@ walk(
     await page.evaluate(() => {
       (globalThis as { full?: boolean }).full = true;
     });
-    await length(page).fill('24');
+    await typeInto(length(page), '24');
     await soon(() => keeping(page).textContent()).toBe(
       'Not kept: This device has no more room. Your edits stand on this page alone. Save the job file.',
     );
@@ -88,7 +88,7 @@ phoneWalk(
     });
     await page.getByRole('link', { name: /^Board/ }).tap();
     await page.getByLabel('Surveyed by').fill('Nia');
-    await page.getByLabel('Free ways', { exact: true }).fill('7');
+    await typeInto(page.getByLabel('Free ways', { exact: true }), '7');
     await page.getByRole('banner').getByText('not kept').waitFor();
 
     await page.getByRole('button', { name: 'The walk' }).tap();
@@ -148,7 +148,7 @@ walk(
           };
         }),
     );
-    await length(page).fill('24');
+    await typeInto(length(page), '24');
     await soon(() => keeping(page).textContent()).toContain('Not kept: A newer Eaveline has kept jobs on this device.');
     page.on('dialog', (dialog) => void dialog.accept());
     await page.reload();

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { head, openSheet, pad, register, settled, tallyOf } from './onSheet.ts';
+import { head, openSheet, pad, register, settled, tallyOf, typeInto } from './onSheet.ts';
 import { soon, walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
@@ -72,16 +72,26 @@ walk(
     const said = page.locator(`[id="${await length.getAttribute('aria-describedby')}"]`);
     const drawn = await saysOfA(page);
 
-    await length.fill('about thirty');
+    // typed, it is a draft: read out beside the field, and nothing of it is in the job
+    await length.fill('12 ft');
+    expect(await said.textContent()).toBe('12 ft = 3.6576\u00a0m. The job keeps 31 m until this is taken.');
+    expect(await length.getAttribute('aria-invalid')).toBe('false');
+    await typeInto(length, '12 furlongs');
+    expect(await length.getAttribute('aria-invalid')).toBe('true');
+    expect(await said.textContent()).toMatch(/The job keeps 31 m\.$/);
+    await length.press('Escape');
+    expect(await length.inputValue()).toBe('31');
+
+    await typeInto(length, 'about thirty');
     expect(await said.textContent()).toBe(
       ' about thirty is no number. Type it in m, or with its unit: 1.2 m, 1200 mm or 3 ft 11 1/4 in. The job keeps 31 m.',
     );
     expect(await length.getAttribute('aria-invalid')).toBe('true');
 
-    await length.fill('-4');
+    await typeInto(length, '-4');
     expect(await said.textContent()).toMatch(/cannot be: it has to be .*\. The job keeps 31 m\.$/);
 
-    await length.fill('');
+    await typeInto(length, '');
     expect(await said.textContent()).toBe(' It cannot be left empty. The job keeps 31 m.');
 
     expect(await saysOfA(page)).toBe(drawn);
@@ -91,7 +101,7 @@ walk(
     // Escape gives the field back what the job keeps; a sound length is then taken
     await length.press('Escape');
     expect(await length.inputValue()).toBe('31');
-    await length.fill('20,5 m');
+    await typeInto(length, '20,5 m');
     await settled(page, '04');
     expect(await saysOfA(page)).not.toBe(drawn);
     await soon(async () => (await keptTrunkA(page, server.url)).homeRun.lengthM).toBe(20.5);
@@ -111,7 +121,7 @@ walk(
     await openSheet(page, server.url, JOB, '04');
     const length = page.getByLabel('Home run', { exact: true });
     await length.click();
-    await length.fill('12');
+    await typeInto(length, '12');
     await settled(page, '04');
     expect(await saysOfA(page)).toMatch(/meets$/);
     await page.getByRole('heading', { name: 'Trunk A, as chosen' }).waitFor();
@@ -119,7 +129,7 @@ walk(
 
     await page.locator('main svg [data-subject="rise:b"]').click();
     await page.getByRole('heading', { name: 'Trunk B, as chosen' }).waitFor();
-    await length.fill('9');
+    await typeInto(length, '9');
     await settled(page, '04');
     await register(page).getByRole('button', { name: 'Undo: Trunk B: home run 9 m' }).click();
     await register(page).getByRole('button', { name: 'Undo: Trunk A: home run 12 m' }).click();

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { openSheet, register, settled } from './onSheet.ts';
+import { openSheet, register, settled, typeInto } from './onSheet.ts';
 import { soon, walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
@@ -11,7 +11,7 @@ const row = (page: Page, what: string) => page.getByRole('main').getByRole('list
 walk('steps back and forth without end, by key, by their meaning, after a reload too', async ({ server, page }) => {
   await openSheet(page, server.url, JOB, '04');
   const began = [await length(page).inputValue(), await fedAt(page).inputValue()];
-  await length(page).fill('24');
+  await typeInto(length(page), '24');
   await fedAt(page).selectOption({ index: 4 });
   await soon(() => register(page).getByRole('status').textContent()).toContain('All kept');
   await page.reload();
@@ -33,7 +33,7 @@ walk('the history says who, when and what; a moment is looked at, and gone back 
   await openSheet(page, server.url, JOB, '04');
   await page.getByLabel('At this device').fill('Nia');
   await page.getByLabel('At this device').press('Enter');
-  await length(page).fill('24');
+  await typeInto(length(page), '24');
   await soon(() => register(page).getByRole('status').textContent()).toContain('All kept');
   await length(page).blur();
   await fedAt(page).selectOption({ index: 4 });

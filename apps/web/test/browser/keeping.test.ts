@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { openSheet, register, settled } from './onSheet.ts';
+import { openSheet, register, settled, typeInto } from './onSheet.ts';
 import { soon, walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
@@ -28,7 +28,7 @@ walk(
   'an edit is on the device and on the server before the page says that all is kept, and there after a reload',
   async ({ server, page }) => {
     await openSheet(page, server.url, JOB, '04');
-    await length(page).fill('24');
+    await typeInto(length(page), '24');
     await soon(() => keeping(page).textContent()).toBe('All kept, on this device and on the server.');
     expect(await servedLengthM(server.url)).toBe(24);
 
@@ -46,7 +46,7 @@ walk(
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await server.stop();
 
-    await length(page).fill('25');
+    await typeInto(length(page), '25');
     await soon(() => keeping(page).textContent()).toMatch(
       /^Kept on this device\. Not on the server since \d\d:\d\d: The server does not answer\./,
     );
@@ -68,7 +68,7 @@ walk(
     await openSheet(page, server.url, JOB, '04');
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await server.stop();
-    await length(page).fill('26');
+    await typeInto(length(page), '26');
     await soon(() => keeping(page).textContent()).toContain('Not on the server');
     await page.goto('about:blank');
 
@@ -80,6 +80,7 @@ walk(
   },
 );
 
+/* Nothing but the page's going takes what is typed here: no Enter, and the field is not left. */
 walk('an edit made in the same breath as a reload is there after it', async ({ server, page }) => {
   page.on('dialog', (dialog) => void dialog.accept()); // the page asks before it goes with something not kept
   await openSheet(page, server.url, JOB, '04');
@@ -101,7 +102,7 @@ walk(
     await saveElsewhere(server.url, (job) => {
       job.about = 'Gate code 4711';
     });
-    await length(page).fill('27');
+    await typeInto(length(page), '27');
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await soon(() => servedLengthM(server.url)).toBe(27);
     const job = await (await fetch(`${server.url}/api/jobs/${JOB}`)).json();
@@ -116,7 +117,7 @@ walk('two pages of one device show each other’s edits as they are kept', async
     await openSheet(other, server.url, JOB, '04');
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await soon(() => keeping(other).textContent()).toContain('All kept');
-    await length(page).fill('28');
+    await typeInto(length(page), '28');
     await soon(() => length(other).inputValue()).toBe('28');
     await other.getByLabel('Fed at', { exact: true }).selectOption({ index: 4 });
     await soon(() => page.getByLabel('Fed at', { exact: true }).inputValue()).toBe('4');

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { head, openSheet, register, settled } from './onSheet.ts';
+import { head, openSheet, register, settled, typeInto } from './onSheet.ts';
 import { addressInFront, NEWER_TITLE } from './throughNewer.ts';
 import { soon, walk } from './walk.ts';
 
@@ -48,7 +48,7 @@ walk(
     await page.reload();
     await settled(page, '04');
 
-    await length(page).fill('23');
+    await typeInto(length(page), '23');
     await soon(() => keeping(page).textContent()).toMatch(/^Kept on this device\. Not on the server since/);
     await settled(page, '04');
     const said = await head(page).textContent();

@@ -49,3 +49,9 @@ export async function tallyOf(page: Page, no: string): Promise<string> {
     .replace(/\s+/g, ' ')
     .trim();
 }
+
+/** Types a figure over what stands in a field, and takes it with Enter: until then it is a draft. */
+export async function typeInto(field: Locator, text: string): Promise<void> {
+  await field.fill(text);
+  await field.press('Enter');
+}

@@ -23,7 +23,7 @@ walk('the job file that is saved is the job that the server keeps', async ({ ser
   await openSheet(page, server.url, JOB, '12');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save the job file' }).click(),
+    page.getByRole('main').getByRole('button', { name: 'Save job file' }).click(),
   ]);
   expect(download.suggestedFilename()).toBe(`${JOB}.job.json`);
   const saved = JSON.parse(await readFile(await download.path(), 'utf8'));

@@ -3,6 +3,7 @@ import { type Job, kestrelRise, lookedFor, photoReason, surveySteps } from '@eav
 import { surveyStanding } from '@eaveline/plan';
 import type { Page } from 'playwright-core';
 import { expect, onTestFinished } from 'vitest';
+import { typeInto } from './onSheet.ts';
 import { soon, phoneWalk as walk } from './walk.ts';
 
 const JOB = 'kestrel-rise';
@@ -102,7 +103,7 @@ walk(
 
     // a reading, with its instrument and hour
     await next(page, 'Next: Measured live');
-    await page.getByLabel('Loop impedance, line to earth').fill('310 mΩ');
+    await typeInto(page.getByLabel('Loop impedance, line to earth'), '310 mΩ');
     await soon(() => question(page, 'Loop impedance, line to earth').textContent()).toMatch(
       /\d\d:\d\d, loop tester 3, Nia/,
     );
@@ -117,7 +118,7 @@ walk(
     await page.getByRole('alert').getByText('Not yet: two answers short. The first: Current at its rating').waitFor();
     await next(page, 'Leave it begun');
     await page.getByRole('link', { name: 'Go on with the source or load that is begun' }).tap();
-    await page.getByLabel('Current at its rating, each line').fill('16');
+    await typeInto(page.getByLabel('Current at its rating, each line'), '16');
     await page.getByRole('checkbox', { name: 'L1' }).check();
     await next(page, 'Put it in the job');
     await soon(() => title(page).textContent()).toBe('Old array');
@@ -134,7 +135,7 @@ walk(
       .getByRole('alert')
       .getByText('5\u202f845 and 5\u202f628: more than 1 in 100 apart. Which is right?');
     await apart.waitFor();
-    await page.getByLabel('Plan width, eave to below the ridge').fill('5.4');
+    await typeInto(page.getByLabel('Plan width, eave to below the ridge'), '5.4');
     await page.getByText(/They close\./).waitFor();
 
     // it does not close with a hole, and says which rule needs the fact
@@ -148,7 +149,7 @@ walk(
       )
       .waitFor();
     await page.getByRole('link', { name: /West: rafters, middle to middle/ }).tap();
-    await page.getByLabel('Rafters, middle to middle').fill('600');
+    await typeInto(page.getByLabel('Rafters, middle to middle'), '600');
     await back(page);
     await page.getByRole('link', { name: /^Close the survey/ }).tap();
     await next(page, 'Close the survey');
