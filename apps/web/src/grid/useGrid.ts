@@ -92,7 +92,7 @@ export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
   function toggle(of: TypedColumn, on: GridRow) {
     const next = cellText(of, on.id, document) === 'yes' ? 'no' : 'yes';
     const read = readCell(of, on.id, next, document);
-    if (read.kind === 'changes') change(read.changes, `${of.title}, ${on.name}`);
+    if (read.kind === 'changes') change(read.changes, `${on.name}: ${of.title}`);
   }
 
   /**
@@ -106,7 +106,7 @@ export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
       setDraft(grown);
       return undefined;
     }
-    const refusal = edit(grown.changes, add.words.toLowerCase());
+    const refusal = edit(grown.changes, add.words.replace(/^Add /, 'added '));
     if (refusal === undefined) {
       setLanded(draft.row.id);
       setDraft(undefined);
@@ -149,7 +149,7 @@ export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
     if (text !== cellText(of, on.id, document)) {
       const read = readCell(of, on.id, text, document);
       const refusal =
-        read.kind === 'refused' ? refusalSentence(read.why) : put(read.changes, `${of.title}, ${on.name}`);
+        read.kind === 'refused' ? refusalSentence(read.why) : put(read.changes, `${on.name}: ${of.title}`);
       if (refusal !== undefined) return setEditing({ ...editing, text, refusal });
     }
     setEditing(undefined);

@@ -1,4 +1,5 @@
-import { kestrelRise } from '@eaveline/job';
+import { type Job, kestrelRise } from '@eaveline/job';
+import { type Edit, withAt } from '@eaveline/sync/edits';
 import { describe, expect, test } from 'vitest';
 import { meaningOf } from './meaning.ts';
 import { placeWords, thereWords } from './placeWords.ts';
@@ -7,6 +8,10 @@ import { when } from './when.ts';
 const LENGTH = ['choices', 'trunks', 'a', 'homeRun', 'lengthM'];
 const CABLE = kestrelRise.choices.trunks.a?.homeRun.cableSheet ?? '';
 const AREA = ['facts', 'supply', 'mains', 'conductor', 'areaMm2'];
+
+function withEdits(job: Job, edits: readonly Edit[]): Job {
+  return edits.reduce<unknown>((at, { path, after }) => withAt(at, path, after), job) as Job;
+}
 
 describe('a place of the job in words', () => {
   test('things go by their names, not by what they are among, the unit belongs to the value', () => {
@@ -32,14 +37,67 @@ describe('a place of the job in words', () => {
 });
 
 describe('what an edit means', () => {
+  const says = (words: string, ...edits: readonly Edit[]) => meaningOf(withEdits(kestrelRise, edits), words, edits);
+  const edit = { path: LENGTH, before: 31, after: 24 };
+  const SEEN = ['facts', 'provenance', 'roof.planes.west.rafters.spacingMm'];
+  const spacing = { path: ['facts', 'roof', 'planes', 'west', 'rafters', 'spacingMm'], before: undefined, after: 600 };
+
   test('a field typed into: the thing, the field, the value', () => {
-    const edit = { path: LENGTH, before: 31, after: 24 };
-    expect(meaningOf(kestrelRise, 'Home run', [edit])).toBe('Trunk A: home run 24 m');
+    expect(says('Home run', edit)).toBe('Trunk A: home run 24 m');
   });
-  test('a sentence says enough by itself; so do words for several places', () => {
-    const edit = { path: LENGTH, before: 31, after: 24 };
-    expect(meaningOf(kestrelRise, 'Feed it at the fifth drop.', [edit])).toBe('Feed it at the fifth drop');
-    expect(meaningOf(kestrelRise, 'moved 3 modules', [edit, edit, edit])).toBe('moved 3 modules');
+  test('a cell of a table: its row goes by the name of its thing', () => {
+    expect(says('A: home run', edit)).toBe('Trunk A: home run 24 m');
+    expect(says('jumper after drop 3: adds', edit)).toBe('Trunk A: jumper after drop 3: adds 24 m');
+    const renamed = { path: ['choices', 'trunks', 'a', 'name'], before: 'A', after: 'Garage side' };
+    expect(says('A: trunk', renamed)).toBe('A: trunk “Garage side”');
+  });
+  test('a sentence says enough by itself; so do words for what was done', () => {
+    expect(says('Feed it at the fifth drop.', edit)).toBe('Feed it at the fifth drop');
+    expect(says('No photograph. The board with its cover off', edit)).toBe(
+      'No photograph. The board with its cover off',
+    );
+    const drop = { path: ['choices', 'trunks', 'a', 'feedDrop'], before: 1, after: 5 };
+    expect(says('moved 3 modules', edit, edit, drop)).toBe('moved 3 modules');
+    expect(says('pasted 2 cells into trunks', edit, drop)).toBe('pasted 2 cells into trunks');
+  });
+  test('a fact that a survey found: who found it is part of it', () => {
+    const seen = { path: SEEN, before: undefined, after: { by: 'Nia', at: '2026-05-02T09:12:00Z' } };
+    expect(says('Rafters, middle to middle', spacing, seen)).toBe('West: rafters, middle to middle 600 mm');
+    expect(says('Rafters, middle to middle', seen)).toBe('West: rafters, middle to middle, seen by Nia');
+    const closed = { ...seen, after: { by: 'Nia', at: '2026-05-02T09:12:00Z', notMeasured: 'hatch painted shut' } };
+    expect(says('Rafters, middle to middle', closed)).toBe(
+      'West: rafters, middle to middle, not measured: hatch painted shut',
+    );
+  });
+  test('a few places below one are told each, many by their field alone', () => {
+    const at = ['facts', 'supply', 'mains', 'conductor'];
+    const area = { path: [...at, 'areaMm2'], before: 16, after: 25 };
+    const made = { path: [...at, 'material'], before: 'copper', after: 'aluminium' };
+    expect(says('Mains size', area, made)).toBe('Mains size: area 25 mm², material “aluminium”');
+    const route = ['choices', 'trunks', 'a', 'homeRun', 'route'];
+    const four = ['ambientC', 'circuitsTogether', 'insulationMm', 'runs'].map((name, i) => ({
+      path: [...route, name],
+      before: undefined,
+      after: i + 1,
+    }));
+    expect(says('How it lies', ...four)).toBe('Trunk A: how it lies');
+  });
+  test('places of two things have no name in common, and none is made up', () => {
+    const ofB = { path: ['choices', 'trunks', 'b', 'homeRun', 'lengthM'], before: 22, after: 24 };
+    expect(says('filled 2 cells of trunks', edit, ofB)).toBe('filled 2 cells of trunks');
+  });
+  test('a row that is added goes by its name', () => {
+    const plane = kestrelRise.facts.roof.planes.west;
+    const added = {
+      path: ['facts', 'roof', 'planes', 'plane-2'],
+      before: undefined,
+      after: { ...plane, name: 'Lean-to' },
+    };
+    expect(says('added a plane', added)).toBe('added a plane: Lean-to');
+  });
+  test('lines picked are told as a list', () => {
+    const lines = { path: ['choices', 'trunks', 'a', 'lines'], before: ['L1'], after: ['L1', 'L2'] };
+    expect(says('A: lines', lines)).toBe('Trunk A: lines L1, L2');
   });
 });
 
