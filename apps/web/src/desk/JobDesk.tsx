@@ -1,6 +1,6 @@
 import type { SheetNo } from '@eaveline/plan';
 import { useNavigate } from '@tanstack/react-router';
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import desk from '../frame/Desk.module.css';
 import { PhoneBar } from '../frame/PhoneBar.tsx';
 import { PhoneHead } from '../frame/PhoneHead.tsx';
@@ -51,11 +51,18 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
   const here = subjects?.get(no) ?? [];
   const everywhere = useMemo(() => [...(subjects?.values() ?? [])].flat(), [subjects]);
   const first = plan === undefined ? undefined : VIEWS[no].first?.(plan);
+  const stayedWith = useRef<{ readonly no: SheetNo; readonly id: string }>(undefined);
   const subject =
     here.find(({ id }) => id === at) ??
+    // what was put first stays while the sheet is open, also where an edit mends it: fields and pad do not jump away
+    here.find(({ id }) => stayedWith.current?.no === no && stayedWith.current.id === id) ??
     here.find(({ id }) => id === first) ??
     here.find(({ finding }) => finding !== undefined && finding.state !== 'meets') ??
     here[0];
+  const firstId = at === undefined ? subject?.id : undefined;
+  useEffect(() => {
+    if (firstId !== undefined) stayedWith.current = { no, id: firstId };
+  }, [no, firstId]);
   const next = useMemo(() => (subject === undefined ? [] : goesOnTo(subject, everywhere)), [subject, everywhere]);
 
   const { id } = job;
