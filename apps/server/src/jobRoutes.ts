@@ -55,7 +55,7 @@ function revisionOf(ifMatch: string | undefined): number | undefined {
  * Jobs over HTTP.
  *
  * - `GET /api/jobs`: what is in the book, the job saved last first.
- * - `GET /api/jobs/:id`: the document; its revision stands in `ETag`.
+ * - `GET /api/jobs/:id`: the document; its revision stands in `ETag`, the time of its save in `Last-Modified`.
  * - `GET /api/jobs/:id/revisions/:revision`: the document as it was saved then.
  * - `PUT /api/jobs/:id`: the whole document. 400 with every problem, and nothing written, where it does not hold.
  *   With `If-Match` of a revision that is no longer the newest, 412 and nothing written.
@@ -69,7 +69,11 @@ export function jobRoutes(app: FastifyInstance, { store, validate, now, pack }: 
   app.get<{ Params: { id: string } }>('/api/jobs/:id', async ({ params }, reply) => {
     const job = await store.get(params.id);
     if (job === undefined) return reply.code(404).send(noSuchJob(params.id));
-    return reply.header('etag', eTag(job.revision)).send(job.document);
+    return reply
+      .header('etag', eTag(job.revision))
+      .header('last-modified', new Date(job.updated).toUTCString())
+      .header('cache-control', 'no-cache') // what a browser may guess from the time of the save is never good enough
+      .send(job.document);
   });
 
   app.get<{ Params: { id: string; revision: string } }>(

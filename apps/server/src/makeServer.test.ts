@@ -95,6 +95,14 @@ describe('jobs', () => {
     expect((await put({ ...kestrel, pitchDeg: 24 }, { 'if-match': 'W/"x"' })).statusCode).toBe(412);
   });
 
+  test('the time of its save stands beside a document, and no browser guesses from it how long it is good', async () => {
+    await put(kestrel);
+    const [listed] = (await app.inject('/api/jobs')).json();
+    const { headers } = await app.inject('/api/jobs/kestrel');
+    expect(Date.parse(headers['last-modified'] as string)).toBe(Math.floor(Date.parse(listed.updated) / 1000) * 1000);
+    expect(headers['cache-control']).toBe('no-cache');
+  });
+
   test('a document can be read as it was saved then', async () => {
     await put(kestrel);
     await put({ ...kestrel, pitchDeg: 23 });

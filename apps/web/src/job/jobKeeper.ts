@@ -255,7 +255,8 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     const grownFrom = base.heads ?? (first === undefined ? [] : [first.hash]);
     // what differs by loose edits alone is taken in by these, under their own names
     if (opened.has(grownFrom) && base.loose !== undefined) return opened;
-    if (opened.has(grownFrom)) unwritten.push(...opened.takeIn(base.job, grownFrom, reason, nowS()));
+    if (opened.has(grownFrom))
+      unwritten.push(...opened.takeIn(base.job, grownFrom, reason, Math.floor(Date.parse(base.keptAt) / 1000)));
     else {
       const change = opened.commit(editsBetween(opened.job(), base.job), reason, nowS());
       if (change !== undefined) unwritten.push(change);

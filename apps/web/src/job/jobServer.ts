@@ -17,6 +17,8 @@ export function countOfRevision(revision: string | undefined): number {
 export interface ServedJob {
   readonly document: unknown;
   readonly revision: string | undefined;
+  /** When it was saved there, seconds of UTC since 1970; left out where the server does not say. */
+  readonly savedAtS?: number;
 }
 
 /** What came of saving. */
@@ -71,7 +73,12 @@ export const jobServer: JobServer = {
     const response = await ask(`/api/jobs/${encodeURIComponent(id)}`);
     if (response.status === 404) return undefined;
     if (!response.ok) throw new ServerAway(await problemWords(response));
-    return { document: await response.json(), revision: response.headers.get('etag') ?? undefined };
+    const savedMs = Date.parse(response.headers.get('last-modified') ?? '');
+    return {
+      document: await response.json(),
+      revision: response.headers.get('etag') ?? undefined,
+      ...(Number.isNaN(savedMs) ? {} : { savedAtS: Math.floor(savedMs / 1000) }),
+    };
   },
   async stateAt(id, count) {
     const response = await ask(`/api/jobs/${encodeURIComponent(id)}/revisions/${count}`);

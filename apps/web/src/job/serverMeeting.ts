@@ -150,7 +150,8 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       step: `server ${served.revision}`,
       kind: 'taken in',
     };
-    const atS = Math.floor(now().getTime() / 1000);
+    // no moment of this page's: another that takes in the same has to come to the very same
+    const atS = served.savedAtS ?? document.lastAtS(base);
     // tried on a copy first: what does not read together is never written
     const copy = openDocument({ snapshot: document.snapshot(), changes: [] });
     copy.takeIn(theirs, base, reason, atS);

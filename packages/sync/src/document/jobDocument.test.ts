@@ -253,6 +253,22 @@ describe('two that worked apart meet', () => {
   });
 });
 
+test('two pages that take in the same have it once: what another then takes back is gone on both', () => {
+  const note = ['customer', 'note-of-a-newer-version'];
+  const { document: one, changes } = begin();
+  const two = openDocument({ snapshot: undefined, changes });
+  const agreed = one.heads();
+  const served = withAt(kestrelRise, note, 'Ring first');
+  const from = (revision: number) => reason(`server ${revision}`, { kind: 'taken in' });
+  const mine = one.takeIn(served, agreed, from(2), T0);
+  const theirs = two.takeIn(served, agreed, from(2), T0);
+  expect(mine.map(({ hash }) => hash)).toEqual(theirs.map(({ hash }) => hash));
+  two.merge(mine.map(({ bytes }) => bytes));
+  const [taken] = mine;
+  two.takeIn(kestrelRise, [taken?.hash as string], from(3), T0);
+  expect(valueAt(two.job(), note)).toBeUndefined();
+});
+
 describe('edits between two states', () => {
   test('place by place; a list is one value, a thing that came is one edit', () => {
     const before = { a: { x: 1, list: [1, 2] }, gone: { y: 1 } };

@@ -58,6 +58,8 @@ export interface JobDocument {
    */
   editsOfStep(step: string, kind: 'undo' | 'redo'): SteppedEdits;
   has(heads: readonly string[]): boolean;
+  /** When the last of these changes was made, seconds of UTC since 1970. */
+  lastAtS(heads: readonly string[]): number;
   /** States a page stood at since a moment, by their heads, the newest first and no more than so many. */
   statesSince(heads: readonly string[], atMost: number): readonly (readonly string[])[];
   snapshot(): Uint8Array;
@@ -115,6 +117,20 @@ function documentOf(opened: Doc): JobDocument {
     const [change] = newSince(doc, before);
     if (change !== undefined) known.set(change.hash, edits);
     return change;
+  }
+
+  /**
+   * Edits made on an earlier state, as one change that comes out the same to the byte wherever it is made. Two pages
+   * that take the same in at the same moment then have it once; had they it twice, one taken back would leave the other.
+   */
+  function branchFrom(heads: readonly string[], edits: readonly Edit[], reason: Reason, atS: number) {
+    const from = heads.toSorted();
+    const message = messageOf(reason);
+    const actor = actorOf(JSON.stringify([from, edits, message, atS]));
+    const branched = A.change(A.clone(A.view(doc, from), { actor }), { message, time: atS }, (draft) => {
+      for (const { path, after } of edits) putAt(draft, path, after);
+    });
+    return newSince(branched, from);
   }
 
   function moments(): readonly Moment[] {
@@ -182,17 +198,18 @@ function documentOf(opened: Doc): JobDocument {
     },
 
     has: (heads) => A.hasHeads(doc, [...heads]),
+    lastAtS: (heads) => Math.max(0, ...moments().map(({ hash, atS }) => (heads.includes(hash) ? atS : 0))),
     snapshot: () => A.save(doc),
 
     takeIn(job, grownFrom, reason, atS) {
-      const before = A.getHeads(doc);
       const edits = editsBetween(jobAt(grownFrom), job);
       if (edits.length === 0) return [];
       const now = plain(doc);
-      doc = A.changeAt(doc, [...grownFrom], { message: messageOf(reason), time: atS }, (draft) => {
-        for (const { path, after } of edits) putAt(draft, path, after);
-      }).newDoc;
-      const branch = newSince(doc, before);
+      const branch = branchFrom(grownFrom, edits, reason, atS);
+      [doc] = A.applyChanges(
+        doc,
+        branch.map(({ bytes }) => bytes),
+      );
       // of two things brought under one name one alone is seen: what it was here is put back, with what it lacked
       const merged = plain(doc);
       const both = edits.flatMap(({ path, before: then, after }): Edit[] => {
