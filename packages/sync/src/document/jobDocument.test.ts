@@ -259,7 +259,7 @@ test('two pages that take in the same have it once: what another then takes back
   const two = openDocument({ snapshot: undefined, changes });
   const agreed = one.heads();
   const served = withAt(kestrelRise, note, 'Ring first');
-  const from = (revision: number) => reason(`server ${revision}`, { kind: 'taken in' });
+  const from = (revision: number) => reason('taken in', { kind: 'taken in', step: `server ${revision}` });
   const mine = one.takeIn(served, agreed, from(2), T0);
   const theirs = two.takeIn(served, agreed, from(2), T0);
   expect(mine.map(({ hash }) => hash)).toEqual(theirs.map(({ hash }) => hash));
