@@ -21,10 +21,11 @@ export {
 } from './site/surveyStanding.ts';
 export * from './site/types.ts';
 export { wantedFacts } from './site/wantedFacts.ts';
+export { stageNames } from './stageNames.ts';
 export * from './structure/types.ts';
 export { type CivilTime, civilTimeAt, zoneOffsetH } from './sun/civilClock.ts';
 export * from './sun/types.ts';
 export * from './tests/types.ts';
 export * from './trunks/types.ts';
 export { given, type Working, worked } from './working.ts';
-export { createPlanner, type OnStage, type Planner, type StageAhead, stageNames, workOut } from './workOut.ts';
+export { createPlanner, type OnStage, type Planner, type StageAhead, workOut } from './workOut.ts';

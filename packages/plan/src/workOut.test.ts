@@ -1,7 +1,8 @@
 import { demoJobs, type Job, kestrelRise } from '@eaveline/job';
 import { expect, test } from 'vitest';
 import { withoutClockAndDice } from '../test/withoutClockAndDice.ts';
-import { createPlanner, stageNames, workOut } from './workOut.ts';
+import { stageNames } from './stageNames.ts';
+import { createPlanner, workOut } from './workOut.ts';
 
 const changed = (change: (job: Job) => void): Job => {
   const job = structuredClone(kestrelRise);
@@ -13,6 +14,7 @@ test('every demo job is worked out through all thirteen stages', () => {
   for (const job of demoJobs) {
     const plan = workOut(job);
     for (const name of stageNames) expect(plan[name], `${job.id} ${name}`).toBeDefined();
+    expect(Object.keys(plan)).toHaveLength(stageNames.length + 3); // its id, its name, whether it is invented
     expect(plan.checks.findings.length).toBeGreaterThan(10);
   }
 });

@@ -10,6 +10,7 @@ import type { Plan, PlanInputs, StageName } from './plan.ts';
 import { roofStage } from './roof/index.ts';
 import { siteStage } from './site/index.ts';
 import type { Stage } from './stage.ts';
+import { stageNames } from './stageNames.ts';
 import { structureStage } from './structure/index.ts';
 import { sunStage } from './sun/index.ts';
 import { testsStage } from './tests/index.ts';
@@ -23,7 +24,7 @@ interface AnyStage {
   run(view: unknown, before: Plan, inputs: PlanInputs): Plan[StageName];
 }
 
-function anyStage<N extends StageName, B extends StageName, V>(stage: Stage<N, B, V>): AnyStage {
+function anyStage<N extends StageName, B extends StageName, V>(stage: Stage<N, B, V>): AnyStage & { name: N } {
   return {
     name: stage.name,
     before: stage.before,
@@ -32,25 +33,24 @@ function anyStage<N extends StageName, B extends StageName, V>(stage: Stage<N, B
   };
 }
 
-/** The road, in the order it is walked. */
-const road: readonly AnyStage[] = [
-  anyStage(siteStage),
-  anyStage(sunStage),
-  anyStage(roofStage),
-  anyStage(arrayStage),
-  anyStage(trunksStage),
-  anyStage(boardStage),
-  anyStage(energyStage),
-  anyStage(backupStage),
-  anyStage(structureStage),
-  anyStage(checksStage),
-  anyStage(kitStage),
-  anyStage(dayStage),
-  anyStage(testsStage),
-];
+const stages: { readonly [N in StageName]: AnyStage & { name: N } } = {
+  site: anyStage(siteStage),
+  sun: anyStage(sunStage),
+  roof: anyStage(roofStage),
+  array: anyStage(arrayStage),
+  trunks: anyStage(trunksStage),
+  board: anyStage(boardStage),
+  energy: anyStage(energyStage),
+  backup: anyStage(backupStage),
+  structure: anyStage(structureStage),
+  checks: anyStage(checksStage),
+  kit: anyStage(kitStage),
+  day: anyStage(dayStage),
+  tests: anyStage(testsStage),
+};
 
-/** Names of the stages in the order of the road. */
-export const stageNames: readonly StageName[] = road.map((stage) => stage.name);
+/** The road, in the order it is walked. */
+const road: readonly AnyStage[] = stageNames.map((name) => stages[name]);
 
 interface Kept {
   readonly key: string;
