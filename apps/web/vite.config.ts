@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { earlyParts } from './earlyParts.ts';
 
 /** Where a page under work finds the jobs: a server started by hand, `eaveline serve --port 4199`. */
 const JOBS_AT = process.env.EAVELINE_JOBS ?? 'http://127.0.0.1:4199';
@@ -54,7 +55,7 @@ const onDevice = VitePWA({
 });
 
 export default defineConfig({
-  plugins: [react(), onDevice],
+  plugins: [react(), earlyParts([['/job/', '/src/desk/deskPages.ts']]), onDevice],
   resolve: { conditions: ['source', 'module', 'browser', 'production'] },
   worker: { format: 'es', rolldownOptions: { treeshake } },
   build: { target: 'es2022', rolldownOptions: { treeshake } },

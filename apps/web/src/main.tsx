@@ -11,16 +11,19 @@ import { planDesk } from './plan/planDesk.ts';
 import { fetchAllParts, fetchFirstPart, router } from './router.tsx';
 
 layRememberedPaper();
-fetchFirstPart(location.pathname);
 if (location.pathname.startsWith('/job/')) planDesk(); // its worker loads beside the page
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no element for the page');
-createRoot(page).render(
-  <StrictMode>
-    <RouterProvider router={router} />
-    <UpdateNotice />
-    <DeviceNotice />
-  </StrictMode>,
+const root = createRoot(page);
+// drawn without its part, a page would stand empty for a third of a second: so long React holds back what comes later
+void fetchFirstPart(location.pathname).finally(() =>
+  root.render(
+    <StrictMode>
+      <RouterProvider router={router} />
+      <UpdateNotice />
+      <DeviceNotice />
+    </StrictMode>,
+  ),
 );
 if (import.meta.env.PROD) keepAppWhenIdle();
 addEventListener('load', () => setTimeout(() => whenIdle(() => void fetchAllParts()), 1500), { once: true });

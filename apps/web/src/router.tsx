@@ -18,10 +18,9 @@ const JobDesk = lazy(async () => ({ default: (await parts.desk()).JobDesk }));
 const HistoryPage = lazy(async () => ({ default: (await parts.history()).HistoryPage }));
 const SurveyPage = lazy(async () => ({ default: (await parts.survey()).SurveyPage }));
 
-/** Begins fetching what the first page needs while the frame is still being set up. */
-export function fetchFirstPart(path: string): void {
-  const part = path.startsWith('/job/') ? parts.desk : parts.book;
-  part().catch(() => {}); // asked for again where it is shown, and missed in words there
+/** Fetches what the page of an address is drawn from. Where that fails it is said in words where it is shown. */
+export async function fetchFirstPart(path: string): Promise<void> {
+  await Promise.allSettled([path.startsWith('/job/') ? parts.desk() : parts.book()]);
 }
 
 /** Fetches every page there is, so that one that is open goes on when its server does not. */
