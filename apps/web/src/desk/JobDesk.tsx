@@ -1,4 +1,5 @@
-import type { SheetNo } from '@eaveline/plan';
+import type { Job } from '@eaveline/job';
+import type { Plan, SheetNo } from '@eaveline/plan';
 import { useNavigate } from '@tanstack/react-router';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import desk from '../frame/Desk.module.css';
@@ -15,12 +16,14 @@ import { goesOnTo } from '../pad/goesOnTo.ts';
 import { Pad } from '../pad/Pad.tsx';
 import { PadStrip } from '../pad/PadStrip.tsx';
 import type { PlacedSubject } from '../pad/subject.ts';
+import type { BegunPlan } from '../plan/begunPlan.ts';
 import { useLate } from '../plan/useLate.ts';
 import { allSubjects } from './allSubjects.ts';
 import { useDesk } from './DeskContext.tsx';
 import { nextFinding } from './nextFinding.ts';
 import { Sheet } from './Sheet.tsx';
 import { planFor, STALE_AFTER_MS } from './sheetStages.ts';
+import { useAfterPaint } from './useAfterPaint.ts';
 import { VIEWS } from './views.ts';
 
 export interface JobDeskProps {
@@ -28,6 +31,17 @@ export interface JobDeskProps {
   readonly sheet: SheetNo | undefined;
   /** Id of the subject selected. */
   readonly at: string | undefined;
+}
+
+interface Laid {
+  readonly whole: Plan | undefined;
+  readonly begun: BegunPlan | undefined;
+  readonly planOf: Job | undefined;
+}
+const NOTHING_LAID: Laid = { whole: undefined, begun: undefined, planOf: undefined };
+
+function subjectsOf({ whole: plan, begun, planOf }: Laid) {
+  return planOf && allSubjects(VIEWS, (no) => planFor(no, { plan, begun }), planOf);
 }
 
 /** An open job on the desk: register, sheet and pad, and the keys that go between them. */
@@ -41,13 +55,12 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
   const [keysShown, setKeysShown] = useState(false);
   const stale = useLate(open.stale, STALE_AFTER_MS);
 
-  // of the job the plan is of: an edit does not lay out twice what is shown once its figures are there
   const { plan: whole, begun } = open;
   const plan = planFor(no, open);
-  const subjects = useMemo(
-    () => planOf && allSubjects(VIEWS, (each) => planFor(each, { plan: whole, begun }), planOf),
-    [whole, begun, planOf],
-  );
+  // of the job the plan is of, and after the sheet: a figure that follows the hand does not wait for the pad
+  const laid = useMemo(() => ({ whole, begun, planOf }), [whole, begun, planOf]);
+  const behind = useAfterPaint(laid, NOTHING_LAID);
+  const subjects = useMemo(() => subjectsOf(behind), [behind]);
   const here = subjects?.get(no) ?? [];
   const everywhere = useMemo(() => [...(subjects?.values() ?? [])].flat(), [subjects]);
   const first = plan === undefined ? undefined : VIEWS[no].first?.(plan);
