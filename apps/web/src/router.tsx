@@ -1,31 +1,31 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet } from '@tanstack/react-router';
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { Lost } from './desk/Lost.tsx';
 import { PartMissing } from './desk/PartMissing.tsx';
 import { FileDrop } from './file/FileDrop.tsx';
 import { sheetNoOf } from './frame/sheetNames.ts';
+import { makePart, PartPage } from './partPage.tsx';
 
 // a sheet opened by its address waits for no page but its own; the others are fetched once that stands
-const parts = {
-  book: () => import('./book/BookPage.tsx'),
-  desk: () => import('./desk/deskPages.ts'),
-  history: () => import('./history/HistoryPage.tsx'),
-  survey: () => import('./survey/SurveyPage.tsx'),
-};
-const BookPage = lazy(async () => ({ default: (await parts.book()).BookPage }));
-const JobPage = lazy(async () => ({ default: (await parts.desk()).JobPage }));
-const JobDesk = lazy(async () => ({ default: (await parts.desk()).JobDesk }));
-const HistoryPage = lazy(async () => ({ default: (await parts.history()).HistoryPage }));
-const SurveyPage = lazy(async () => ({ default: (await parts.survey()).SurveyPage }));
+const bookPage = makePart(async () => (await import('./book/BookPage.tsx')).BookPage);
+const jobPage = makePart(async () => (await import('./desk/deskPages.ts')).JobPage);
+const jobDesk = makePart(async () => (await import('./desk/deskPages.ts')).JobDesk);
+const historyPage = makePart(async () => (await import('./history/HistoryPage.tsx')).HistoryPage);
+const surveyPage = makePart(async () => (await import('./survey/SurveyPage.tsx')).SurveyPage);
+
+const NOTHING = () => {};
 
 /** Fetches what the page of an address is drawn from. Where that fails it is said in words where it is shown. */
 export async function fetchFirstPart(path: string): Promise<void> {
-  await Promise.allSettled([path.startsWith('/job/') ? parts.desk() : parts.book()]);
+  const id = /^\/job\/([^/]+)/.exec(path)?.[1];
+  await Promise.allSettled((id === undefined ? [bookPage] : [jobPage, jobDesk]).map((part) => part.fetch()));
+  if (id !== undefined)
+    await import('./desk/deskPages.ts').then((desk) => desk.openEarly(decodeURIComponent(id)), NOTHING);
 }
 
 /** Fetches every page there is, so that one that is open goes on when its server does not. */
 export async function fetchAllParts(): Promise<void> {
-  await Promise.allSettled(Object.values(parts).map((part) => part()));
+  await Promise.allSettled([bookPage, jobPage, jobDesk, historyPage, surveyPage].map((part) => part.fetch()));
 }
 
 const root = createRootRoute({
@@ -47,7 +47,7 @@ const book = createRoute({
   path: '/',
   validateSearch: ({ find }: Record<string, unknown>): { find?: boolean } => (find === true ? { find } : {}),
   component: function Book() {
-    return <BookPage find={book.useSearch().find === true} />;
+    return <PartPage part={bookPage} props={{ find: book.useSearch().find === true }} />;
   },
 });
 
@@ -56,18 +56,20 @@ function selection({ at }: Record<string, unknown>): { at?: string } {
   return typeof at === 'string' ? { at } : {};
 }
 
+function JobParts() {
+  return (
+    <Suspense fallback={null}>
+      <Outlet />
+    </Suspense>
+  );
+}
+
 /** All pages of one job below one opening of it: going from sheet to sheet reads nothing anew. */
 const job = createRoute({
   getParentRoute: () => root,
   path: '/job/$id',
   component: function OneJob() {
-    return (
-      <JobPage id={job.useParams().id}>
-        <Suspense fallback={null}>
-          <Outlet />
-        </Suspense>
-      </JobPage>
-    );
+    return <PartPage part={jobPage} props={{ id: job.useParams().id, children: <JobParts /> }} />;
   },
 });
 
@@ -75,7 +77,7 @@ const sheets = createRoute({
   getParentRoute: () => job,
   path: '/',
   component: function Sheets() {
-    return <JobDesk sheet={undefined} at={undefined} />;
+    return <PartPage part={jobDesk} props={{ sheet: undefined, at: undefined }} />;
   },
 });
 
@@ -83,7 +85,7 @@ const history = createRoute({
   getParentRoute: () => job,
   path: 'history',
   component: function History() {
-    return <HistoryPage />;
+    return <PartPage part={historyPage} props={{}} />;
   },
 });
 
@@ -91,7 +93,7 @@ const survey = createRoute({
   getParentRoute: () => job,
   path: 'survey',
   component: function Survey() {
-    return <SurveyPage address={undefined} />;
+    return <PartPage part={surveyPage} props={{ address: undefined }} />;
   },
 });
 
@@ -99,7 +101,7 @@ const surveyStep = createRoute({
   getParentRoute: () => job,
   path: 'survey/$step',
   component: function SurveyStep() {
-    return <SurveyPage address={surveyStep.useParams().step} />;
+    return <PartPage part={surveyPage} props={{ address: surveyStep.useParams().step }} />;
   },
 });
 
@@ -110,7 +112,7 @@ const sheet = createRoute({
   component: function OneSheet() {
     const no = sheetNoOf(sheet.useParams().sheet);
     const { at } = sheet.useSearch();
-    return no === undefined ? <Lost /> : <JobDesk sheet={no} at={at} />;
+    return no === undefined ? <Lost /> : <PartPage part={jobDesk} props={{ sheet: no, at }} />;
   },
 });
 

@@ -26,13 +26,25 @@ function begin(id: string): JobSession {
   });
 }
 
+/** Sessions opened before their page stood. */
+const early = new Map<string, JobSession>();
+
+/** Opens a job while its page is still being set up; the page takes it over. */
+export function openEarly(id: string): void {
+  const session = begin(id);
+  early.set(id, session);
+  void session.open();
+}
+
 /** The job of an address on the desk, for as long as one of its pages is shown. */
 export function useSession(id: string): { readonly session: JobSession; readonly state: SessionState } {
-  const [session, setSession] = useState(() => begin(id));
+  const [session, setSession] = useState(() => early.get(id) ?? begin(id));
   useEffect(() => {
-    const mine = begin(id);
+    const opened = early.get(id);
+    early.delete(id);
+    const mine = opened ?? begin(id);
     setSession(mine);
-    void mine.open();
+    if (opened === undefined) void mine.open();
     const tryAgain = () => void mine.saveNow();
     const ask = (event: BeforeUnloadEvent) => {
       const state = mine.state();

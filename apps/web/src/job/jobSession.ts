@@ -286,10 +286,12 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
         if (served === undefined) return become({ kind: 'missing' });
         const read = readHere(served.document);
         if (read === undefined) return;
-        const there = await keeper.takeOn(read, served.revision);
+        const taken = keeper.takeOn(read, served.revision);
+        const planned = lay(read); // it stands on the screen while the device takes it
+        const there = await taken;
         // another page was quicker, or the device answers again: what it holds comes first
         if (there.job !== read) return openKept(there.job);
-        await afterFirstPlan(lay(read));
+        await afterFirstPlan(planned);
         await openHistory().catch(historyShut);
         keep({ server: { kind: 'agreed', at: now() } });
         // both agree on how it began; what was typed while the history was opening is not on the server yet

@@ -64,7 +64,7 @@ const withHomeRunM = (lengthM: number): Job => {
 beforeEach(() => vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'performance'] }));
 afterEach(() => vi.useRealTimers());
 
-test('a plan that is there within a few frames is handed over whole, and nobody hears of its parts', async () => {
+test('a plan that is there within a few frames is handed over whole; of the first its judgement is told before', async () => {
   const worker = slowWorker();
   const desk = makePlanDesk(worker.hire);
   const onPart = vi.fn();
@@ -74,7 +74,16 @@ test('a plan that is there within a few frames is handed over whole, and nobody 
   vi.runAllTimers();
   expect(text(plan)).toBe(text(workOut(kestrelRise)));
   expect([[...fresh], progress, job]).toEqual([stageNames, undefined, kestrelRise]);
-  expect(onPart).not.toHaveBeenCalled();
+  expect(onPart).toHaveBeenCalledOnce();
+  const [{ begun }] = onPart.mock.calls[0] as [PlanSoFar];
+  expect([...(begun?.has ?? [])]).toEqual(stageNames.slice(0, stageNames.indexOf('checks') + 1));
+
+  // from then on a quick one is nobody's news before it is whole
+  const again = desk.workOut({ ...kestrelRise, name: 'Kestrel' }, { onPart });
+  await worker.walk();
+  await again;
+  vi.runAllTimers();
+  expect(onPart).toHaveBeenCalledOnce();
 });
 
 test('a longer one is told as its stages are done; an edit shows which of the known ones are of before', async () => {

@@ -166,14 +166,18 @@ export function makePlanDesk(makeWorker: () => WorkerLike): PlanDesk {
     goOn();
   }
 
-  function tell({ errand }: Running): void {
+  function tell({ errand }: Running, judged: boolean): void {
     const job = planOf(errand);
-    if (telling !== undefined || job === undefined || errand.onPart === undefined) return;
-    telling = setTimeout(() => {
+    if (job === undefined || errand.onPart === undefined) return;
+    const now = () => {
+      clearTimeout(telling);
       telling = undefined;
       const soFar = plans.get(job.id);
       if (soFar !== undefined) errand.onPart?.(soFar);
-    }, TELL_EVERY_MS);
+    };
+    // of a first plan most sheets are drawn as soon as it has been judged
+    if (judged && plans.get(job.id)?.plan === undefined) now();
+    else telling ??= setTimeout(now, TELL_EVERY_MS);
   }
 
   function hear(answer: Answer): void {
@@ -183,7 +187,7 @@ export function makePlanDesk(makeWorker: () => WorkerLike): PlanDesk {
     if (answer.kind === 'stage') {
       running.stageSince = performance.now();
       if (job !== undefined) plans.take(job.id, answer.parts, answer.fresh, answer.ahead);
-      tell(running);
+      tell(running, answer.parts.checks !== undefined);
       return;
     }
     put(undefined);
