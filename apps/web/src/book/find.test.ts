@@ -51,6 +51,20 @@ test('accents and capitals make no difference, and it is said what was found', (
   expect(ids('kestrel-rise')).toEqual(['kestrel-rise']);
 });
 
+test('units are found as a keyboard types them', () => {
+  const noted: Job = { ...quaysideTerrace, about: 'Loop 0.35 Ω, leak 40 µA' };
+  const found = (typed: string) => find([{ findable: findableOf(noted) }], typed).hits.length;
+  for (const typed of ['0.35 ohm', '0.35 Ω', '0.35 \u2126', '40 uA', '40 µA', '40 μA'])
+    expect([typed, found(typed)]).toEqual([typed, 1]);
+  expect(found('0.36 ohm')).toBe(0);
+  const cables = (typed: string) => why(typed).flat();
+  for (const typed of ['4 mm2', '4mm2', '4 mm²'])
+    expect([typed, cables(typed)]).toEqual([
+      typed,
+      expect.arrayContaining([expect.stringMatching(/^equipment 4 mm²/)]),
+    ]);
+});
+
 test('one or two figures are no serial: they would be in every number', () => {
   expect(why('90')).not.toContainEqual(expect.arrayContaining([expect.stringContaining('serial')]));
 });

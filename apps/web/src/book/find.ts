@@ -74,8 +74,9 @@ function has(field: Field, word: Word): boolean {
   const number = field.closedUp;
   if (number !== undefined) return word.closedUp.length >= SERIAL_FROM && number.includes(word.closedUp);
   if (field.folded.includes(word.folded)) return true;
-  // written with a hyphen here and with a space there
-  return word.closedUp !== word.folded && word.closedUp !== '' && closedUp(field.text).includes(word.closedUp);
+  // written with a hyphen here and with a space there; a figure close to its unit, and apart from it
+  const apart = word.closedUp !== word.folded || /\d/.test(word.folded);
+  return apart && word.closedUp !== '' && closedUp(field.text).includes(word.closedUp);
 }
 
 /** The words with one letter of one of them changed so that the job has them all; undefined where that does not do. */

@@ -1,4 +1,4 @@
-/** Letters that are no letter with an accent, and what they are typed as where a keyboard lacks them. */
+/** Letters that are no letter with an accent, and signs of units: what they are typed as where a keyboard lacks them. */
 const LETTERS: Readonly<Record<string, string>> = {
   ß: 'ss',
   ø: 'o',
@@ -8,15 +8,18 @@ const LETTERS: Readonly<Record<string, string>> = {
   đ: 'd',
   ð: 'd',
   þ: 'th',
+  μ: 'u',
+  ω: 'ohm',
+  ı: 'i',
 };
 
-/** A text as it is looked for: in small, without accents, one space between words. */
+/** A text as it is looked for: in small, without accents, raised figures set down, one space between words: `10 mm2`. */
 export function folded(text: string): string {
   return text
-    .normalize('NFD')
+    .normalize('NFKD')
     .toLowerCase()
     .replace(/\p{M}/gu, '')
-    .replace(/[ßøłæœđðþ]/g, (letter) => LETTERS[letter] ?? letter)
+    .replace(/[ßøłæœđðþμωı]/g, (letter) => LETTERS[letter] ?? letter)
     .replace(/\s+/g, ' ')
     .trim();
 }

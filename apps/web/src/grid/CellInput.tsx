@@ -1,5 +1,4 @@
-import { type KeyboardEvent, useLayoutEffect, useRef, useState } from 'react';
-import { optionNamed } from './cell.ts';
+import { type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { PickColumn, TypedColumn } from './column.ts';
 import styles from './Grid.module.css';
 
@@ -27,60 +26,85 @@ export function CellInput(props: CellInputProps) {
   const [text, setText] = useState(props.text);
   const field = useRef<HTMLInputElement>(null);
   const left = useRef(false);
+  const offered = useId();
+  const [typing, setTyping] = useState(column.kind !== 'pick' || how === 'typed');
 
   useLayoutEffect(() => {
+    if (!typing) return;
     field.current?.focus();
-    if (how === 'typed') field.current?.setSelectionRange(99, 99);
+    if (how === 'typed' || column.kind === 'pick') field.current?.setSelectionRange(99, 99);
     else field.current?.select();
-  }, [how]);
+  }, [how, typing, column.kind]);
 
   const leave = (to: Leave, value = text) => {
     left.current = to !== 'gone';
     onTake(value, to);
   };
-  if (column.kind === 'pick') return <PickInput {...props} column={column} onLeave={(value, to) => leave(to, value)} />;
+  if (column.kind === 'pick' && !typing)
+    return (
+      <PickInput
+        {...props}
+        column={column}
+        onLeave={(value, to) => leave(to, value)}
+        onTyped={(letter) => {
+          setText(letter);
+          setTyping(true);
+        }}
+      />
+    );
   return (
-    <input
-      ref={field}
-      className={styles.input}
-      aria-label={label}
-      aria-invalid={refused}
-      aria-describedby={refused ? said : undefined}
-      // units are words: a field of digits alone would not let them be typed
-      inputMode={column.kind === 'whole' ? 'numeric' : 'text'}
-      enterKeyHint="done"
-      autoComplete="off"
-      autoCapitalize="off"
-      spellCheck={false}
-      value={text}
-      onChange={(event) => {
-        left.current = false;
-        setText(event.target.value);
-      }}
-      onBlur={() => {
-        if (!left.current) leave('gone');
-      }}
-      onKeyDown={(event) => {
-        left.current = false;
-        keyLeaves(event, (to) => leave(to), onPutBack);
-      }}
-      onPaste={(event) => {
-        if (onPaste(event.clipboardData.getData('text/plain'))) event.preventDefault();
-      }}
-    />
+    <>
+      <input
+        ref={field}
+        className={styles.input}
+        aria-label={label}
+        aria-invalid={refused}
+        aria-describedby={refused ? said : undefined}
+        // units are words: a field of digits alone would not let them be typed
+        inputMode={column.kind === 'whole' ? 'numeric' : 'text'}
+        enterKeyHint="done"
+        autoComplete="off"
+        autoCapitalize="off"
+        spellCheck={false}
+        value={text}
+        onChange={(event) => {
+          left.current = false;
+          setText(event.target.value);
+        }}
+        onBlur={() => {
+          if (!left.current) leave('gone');
+        }}
+        onKeyDown={(event) => {
+          left.current = false;
+          keyLeaves(event, (to) => leave(to), onPutBack);
+        }}
+        onPaste={(event) => {
+          if (onPaste(event.clipboardData.getData('text/plain'))) event.preventDefault();
+        }}
+        list={column.kind === 'pick' ? offered : undefined}
+      />
+      {column.kind === 'pick' && (
+        <datalist id={offered}>
+          {column.options.map(({ words }) => (
+            <option key={words} value={words} />
+          ))}
+        </datalist>
+      )}
+    </>
   );
 }
 
 interface PickInputProps extends CellInputProps {
   readonly column: PickColumn;
   readonly onLeave: (text: string, to: Leave) => void;
+  /** A letter was typed: from here on it is read as words, not as the first option that begins so. */
+  readonly onTyped: (letter: string) => void;
 }
 
 /** A choice of a few. By keyboard it is looked through and then taken with Enter; pressed, it is taken at once. */
-function PickInput({ column, label, text, how, refused, said, onLeave, onPutBack }: PickInputProps) {
+function PickInput({ column, label, text, how, refused, said, onLeave, onTyped, onPutBack }: PickInputProps) {
   const field = useRef<HTMLSelectElement>(null);
-  const begun = how === 'typed' ? (column.options.find(({ words }) => begins(words, text))?.words ?? text) : text;
-  const [picked, setPicked] = useState(begun);
+  const [picked, setPicked] = useState(text);
   const pressed = useRef(how === 'pressed');
   const left = useRef(false);
   useLayoutEffect(() => {
@@ -98,6 +122,7 @@ function PickInput({ column, label, text, how, refused, said, onLeave, onPutBack
     left.current = to !== 'gone';
     onLeave(value, to);
   };
+  const shown = column.options.some(({ words }) => words === picked) ? picked : '';
   return (
     <select
       ref={field}
@@ -105,7 +130,7 @@ function PickInput({ column, label, text, how, refused, said, onLeave, onPutBack
       aria-label={label}
       aria-invalid={refused}
       aria-describedby={refused ? said : undefined}
-      value={optionNamed(column, picked)?.words ?? ''}
+      value={shown}
       onPointerDown={() => {
         pressed.current = true;
       }}
@@ -118,12 +143,16 @@ function PickInput({ column, label, text, how, refused, said, onLeave, onPutBack
       }}
       onKeyDown={(event) => {
         pressed.current = false;
-        keyLeaves(event, (to) => leave(to), onPutBack);
+        const { key, ctrlKey, metaKey, altKey } = event;
+        if (key.length === 1 && key !== ' ' && !ctrlKey && !metaKey && !altKey) {
+          event.preventDefault();
+          event.stopPropagation();
+          left.current = true;
+          onTyped(key);
+        } else keyLeaves(event, (to) => leave(to), onPutBack);
       }}
     >
-      {(column.none !== undefined || optionNamed(column, picked) === undefined) && (
-        <option value="">{column.none ?? 'pick one'}</option>
-      )}
+      {(column.none !== undefined || shown === '') && <option value="">{column.none ?? 'pick one'}</option>}
       {column.options.map(({ words }) => (
         <option key={words} value={words}>
           {words}
@@ -132,8 +161,6 @@ function PickInput({ column, label, text, how, refused, said, onLeave, onPutBack
     </select>
   );
 }
-
-const begins = (words: string, text: string) => words.toLowerCase().startsWith(text.toLowerCase());
 
 /** Enter takes and goes down, Tab to the right, with Shift the other way; Escape puts back. */
 function keyLeaves(event: KeyboardEvent, leave: (to: Leave) => void, putBack: () => void): void {

@@ -55,7 +55,7 @@ test('a cell shows what the job keeps, and copies it as a spreadsheet takes it',
 
 test('a choice is read by its words, in any case', () => {
   expect(words(lines, 'fridge', 'l1 l2 l3')).toEqual([['L1', 'L2', 'L3']]);
-  expect(words(lines, 'fridge', 'L4')).toBe('L4 is not to be picked here. Type one of L1, L1 L2 L3.');
+  expect(words(lines, 'fridge', 'L4')).toBe('L4 is not offered here. Type one of L1, L1 L2 L3.');
 });
 
 test('a whole number has no part', () => {

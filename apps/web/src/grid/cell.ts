@@ -2,6 +2,7 @@ import { plainFigures, readConductorSize, readQuantity } from '@eaveline/job';
 import type { Change } from '@eaveline/plan';
 import { valueAt } from '../job/path.ts';
 import { type Column, mayBeEmpty, type PickColumn, type QuantityColumn, type TypedColumn } from './column.ts';
+import { pickTyped } from './pickTyped.ts';
 
 /** Why a text is not taken into a cell. */
 export interface CellRefusal {
@@ -72,14 +73,8 @@ export function readCell(column: TypedColumn, rowId: string, typed: string, job:
       return taken(read.value);
     }
     case 'pick': {
-      const picked = optionNamed(column, text);
-      if (picked !== undefined) return taken(picked.value);
-      const words = column.options.map((option) => option.words).join(', ');
-      return refused({
-        found: `${text} is not to be picked here`,
-        wanted: `one of ${words}`,
-        mend: `Type one of ${words}.`,
-      });
+      const picked = pickTyped(column, text);
+      return 'option' in picked ? taken(picked.option.value) : refused(picked.why);
     }
     case 'tick': {
       const ticked = tickOf(text);
@@ -110,13 +105,6 @@ export function cleared(column: TypedColumn, rowId: string): ReadCell {
 /** A refusal as it stands at the cell. */
 export function refusalSentence({ found, mend }: CellRefusal): string {
   return `${found}. ${mend}`;
-}
-
-/** The option a text names, by its words or by what the job keeps; case does not matter. */
-export function optionNamed({ options }: PickColumn, text: string) {
-  const name = text.toLowerCase();
-  const byWords = options.find(({ words }) => words.toLowerCase() === name);
-  return byWords ?? options.find(({ value }) => typeof value === 'string' && value.toLowerCase() === name);
 }
 
 function readNumber({ unit, times = 1 }: QuantityColumn, text: string, taken: (value: number) => ReadCell): ReadCell {

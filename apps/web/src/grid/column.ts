@@ -1,3 +1,4 @@
+import type { Conductor } from '@eaveline/job';
 import type { Change, Finding } from '@eaveline/plan';
 
 /** One row of a table: a thing of the job. */
@@ -44,6 +45,8 @@ export interface Option {
   /** As the job keeps it; a list counts as one value. */
   readonly value: unknown;
   readonly words: string;
+  /** Size of its conductor, where it is a cable: such an option is also found by its size. */
+  readonly size?: Pick<Conductor, 'areaMm2' | 'awg'>;
 }
 
 export interface PickColumn extends Titled {

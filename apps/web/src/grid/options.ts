@@ -1,5 +1,12 @@
-import type { Job } from '@eaveline/job';
+import type { Answer, Job } from '@eaveline/job';
 import type { Option } from './column.ts';
+
+/** Options of a question of the survey, in the words it is asked in. */
+export function asAsked(questions: readonly { readonly at: string; readonly answer: Answer }[], at: string): Option[] {
+  const answer = questions.find((question) => question.at === at)?.answer;
+  if (answer?.kind !== 'pick') throw new Error(`The survey offers nothing to pick at ${at}`);
+  return answer.options.map(({ value, words }) => ({ value, words }));
+}
 
 /** Options that are shown in the words the job keeps. */
 export function same(values: readonly string[]): Option[] {
@@ -10,7 +17,9 @@ export function same(values: readonly string[]): Option[] {
 export function sheetsOfKind({ choices }: Pick<Job, 'choices'>, kind: string): Option[] {
   return Object.entries(choices.equipment)
     .filter(([, sheet]) => sheet.kind === kind)
-    .map(([value, { name }]) => ({ value, words: name }));
+    .map(([value, sheet]) =>
+      'conductor' in sheet ? { value, words: sheet.name, size: sheet.conductor } : { value, words: sheet.name },
+    );
 }
 
 /** Lines a thing may stand on, by what the house is fed with. */

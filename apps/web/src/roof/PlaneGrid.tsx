@@ -1,9 +1,10 @@
+import { surveyLists } from '@eaveline/job';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { cellMarks } from '../grid/cellMarks.ts';
 import type { Column } from '../grid/column.ts';
 import { freshId } from '../grid/freshId.ts';
 import { Grid } from '../grid/Grid.tsx';
-import { same } from '../grid/options.ts';
+import { asAsked, same } from '../grid/options.ts';
 import { counted, listed, sentence } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
 
@@ -93,7 +94,7 @@ export function PlaneGrid({ plan, job, selected, onSelect }: SheetProps) {
   );
 }
 
-const COVERINGS = same(['concrete-tile', 'clay-tile', 'slate', 'asphalt-shingle', 'metal-sheet']);
+const COVERINGS = asAsked(surveyLists.planes.questions, 'covering');
 
 /** What would hang in the air without the plane. */
 function standsOn({ choices, facts }: SheetProps['job'], planeId: string): string | undefined {

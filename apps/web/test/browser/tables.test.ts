@@ -207,3 +207,35 @@ phoneWalk('on a phone a press opens the cell, and cells are as high as a thumb a
   });
   expect((await home.boundingBox())?.height).toBeGreaterThanOrEqual(60);
 });
+
+walk('a cable size typed into a table is that very size, or it is refused', async ({ server, page }) => {
+  await openSheet(page, server.url, 'practice-yard', '04');
+  const all = page.getByText('All trunks');
+  await all.click();
+  const trunks = grid(page, 'trunks');
+  const names = await trunks.getByRole('rowheader').allTextContents();
+  const home = await cell(trunks, names[0]?.trim() ?? '', 'home run in');
+  await home.scrollIntoViewIfNeeded();
+  await home.click();
+  const was = await home.textContent();
+  expect(was).toContain('2.5 mm²');
+
+  await page.keyboard.type('10 AWG');
+  await page.keyboard.press('Enter');
+  await page.getByText('10 AWG is not offered here. Type one of 2.5 mm²').waitFor();
+  expect(await focused(page).inputValue()).toBe('10 AWG');
+  await page.keyboard.press('Escape');
+  expect(await home.textContent()).toBe(was);
+
+  // looked through with Enter first, a letter begins words as well
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('16mm2');
+  await page.keyboard.press('Enter');
+  await page.getByText('16mm2 is not offered here.').waitFor();
+  await page.keyboard.press('Escape');
+  expect(await home.textContent()).toBe(was);
+
+  await page.keyboard.type('4 mm2');
+  await page.keyboard.press('Enter');
+  await soon(() => home.textContent()).toBe('4 mm² line, neutral, earth');
+});
