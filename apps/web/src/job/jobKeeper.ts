@@ -302,11 +302,26 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
 
   /** Takes in edits that lie in the store and those that wait here, each once, whichever page was first. */
   function takeLoose(opened: JobDocument): void {
-    const known = new Set(opened.moments().map(({ reason: { loose } }) => loose));
+    const known = new Map(opened.moments().map(({ hash, reason: { loose } }) => [loose, hash]));
     const own = new Set(waiting.map(({ id: each }) => each));
-    for (const { id: loose, edits, reason, atS } of [...lying.filter((each) => !own.has(each.id)), ...waiting]) {
-      if (!known.has(loose)) take(edits, { ...reason, loose }, atS);
+    const [first] = opened.moments();
+    for (const { id: loose, edits, reason, atS, over, after } of [
+      ...lying.filter(({ id }) => !own.has(id)),
+      ...waiting,
+    ]) {
       taken.push(loose);
+      if (known.has(loose)) continue;
+      // two pages may take them at the same moment: from where they were made both come to the same change
+      const before = after === undefined ? undefined : known.get(after);
+      const from = before !== undefined ? [before] : (over ?? (first === undefined ? [] : [first.hash]));
+      if (!opened.has(from)) {
+        take(edits, { ...reason, loose }, atS);
+        continue;
+      }
+      const change = opened.commitOn(from, edits, { ...reason, loose }, atS);
+      if (change === undefined) continue;
+      unwritten.push(change);
+      known.set(loose, change.hash);
     }
     waiting = [];
     lying = [];
@@ -377,7 +392,12 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     commit(job, edits, reason) {
       const atS = nowS();
       if (document === undefined) {
-        waiting.push({ id: `${reason.step} ${waiting.length}`, edits, reason, atS });
+        const [heads, before] = [found?.heads, waiting.at(-1)];
+        waiting.push({
+          ...{ id: `${reason.step} ${waiting.length}`, edits, reason, atS },
+          ...(heads === undefined ? {} : { over: heads }),
+          ...(before === undefined ? {} : { after: before.id }),
+        });
         stands(job);
       } else {
         take(edits, reason, atS);

@@ -177,6 +177,15 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       if (keeper.torn()) return wait('Edits made apart do not go together. Pick one first.');
       const heads = document.heads();
       const { server: mark } = kept;
+      if (!insists && mark !== undefined && !document.has(mark.heads)) {
+        // another page agreed on more than has come to this one: sent over that, its edits would be taken back
+        await keeper.lookAgain();
+        if (keeper.document()?.has(mark.heads)) continue;
+        const served = await server.get(id);
+        if (served === undefined) return gone();
+        if (await takeIn(served)) continue;
+        return;
+      }
       if (!insists && mark !== undefined && mark.heads.join() === heads.join()) return agree(mark.revision, heads);
       if (!insists && mark === undefined) {
         const served = await server.get(id);

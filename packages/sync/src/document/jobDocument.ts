@@ -57,6 +57,8 @@ export interface JobDocument {
    * Records a step brought stay: what was seen on site is not undone.
    */
   editsOfStep(step: string, kind: 'undo' | 'redo'): SteppedEdits;
+  /** Edits made on an earlier state; wherever they are taken in they come out as the very same change. */
+  commitOn(heads: readonly string[], edits: readonly Edit[], reason: Reason, atS: number): StoredChange | undefined;
   has(heads: readonly string[]): boolean;
   /** When the last of these changes was made, seconds of UTC since 1970. */
   lastAtS(heads: readonly string[]): number;
@@ -193,6 +195,12 @@ function documentOf(opened: Doc): JobDocument {
         for (const { path, after } of edits) putAt(draft, path, after);
       });
       const [change] = newSince(settled, before);
+      if (change !== undefined) [doc] = A.applyChanges(doc, [change.bytes]);
+      return change;
+    },
+
+    commitOn(heads, edits, reason, atS) {
+      const [change] = branchFrom(heads, edits, reason, atS);
       if (change !== undefined) [doc] = A.applyChanges(doc, [change.bytes]);
       return change;
     },

@@ -9,6 +9,10 @@ export interface LooseEdits {
   readonly reason: Reason;
   /** Seconds of UTC since 1970. */
   readonly atS: number;
+  /** Heads of the history that the job they were made on was read from; left out where there was none yet. */
+  readonly over?: readonly string[];
+  /** Those the same page made before them, which they grew from. */
+  readonly after?: string;
 }
 
 /** What a device knows of a job without reading its history: enough to list it and to open it at once. */
