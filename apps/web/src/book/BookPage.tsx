@@ -211,7 +211,15 @@ export function BookPage({ find: toFind }: BookPageProps) {
         />
         {ready && looked && shown.length === 0 && <p>No job has “{words}” in it. Esc shows all again.</p>}
         {ready && !looked && shelf !== undefined && shown.length === 0 && <p>Nothing stands on this shelf.</p>}
-        {!looked && shelf === undefined && <ClosedRows closed={closed} />}
+        {!looked && shelf === undefined && (
+          <ClosedRows
+            closed={closed}
+            onLaidAside={(id, became) => {
+              setSaid(became);
+              void books.again(id).then(() => books.open());
+            }}
+          />
+        )}
       </SheetFrame>
       <BookPad firm={firm ?? 'no firm yet'} entries={entries} />
       {keysShown && <KeyList onClose={() => setKeysShown(false)} />}

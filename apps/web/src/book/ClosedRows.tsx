@@ -1,40 +1,54 @@
+import { when } from '../history/when.ts';
 import { saveText } from '../job/saveText.ts';
 import { Act } from '../parts/Act.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { Part } from '../parts/Part.tsx';
+import { asText } from './asText.ts';
 import styles from './BookPage.module.css';
 import type { ClosedEntry } from './entry.ts';
+import { LayAsideActs } from './LayAsideActs.tsx';
+import { laidAsideOf } from './layAside.ts';
 
 export interface ClosedRowsProps {
   readonly closed: readonly ClosedEntry[];
+  /** A job was laid aside; the words say what became of it. */
+  readonly onLaidAside: (id: string, words: string) => void;
 }
 
-/** Jobs that are kept and do not open: why, and the way to have what is there. */
-export function ClosedRows({ closed }: ClosedRowsProps) {
+/** Jobs that are kept and do not open: why, and the ways out. */
+export function ClosedRows({ closed, onLaidAside }: ClosedRowsProps) {
   if (closed.length === 0) return null;
   return (
     <Part title="Does not open" count={closed.length} ruled>
       <ul>
-        {closed.map(({ id, name, where, words, document, otherCopyOpens }) => (
-          <li key={`${where} ${id}`} className={styles.closed}>
+        {closed.map((entry) => (
+          <li key={`${entry.where} ${entry.id}`} className={styles.closed}>
             <p>
               <b data-state="fails">
-                <Mark state="fails" size={15} /> {name}
+                <Mark state="fails" size={15} /> {entry.name}
               </b>{' '}
-              {where === 'device' ? 'On this device' : 'On the server'} as <code>{id}</code>. It is left as it is.{' '}
-              {otherCopyOpens && `The copy ${where === 'device' ? 'on the server' : 'on this device'} opens, above.`}
+              {whereWords(entry)}
             </p>
             <ul className="small">
-              {words.map((line) => (
+              {entry.words.map((line) => (
                 <li key={line}>{line}</li>
               ))}
             </ul>
-            <Act
-              onPress={() => saveText(`${id}.as-kept.json`, asText(document))}
-              label={`Save what is there of ${name}`}
-            >
-              Save what is there
-            </Act>
+            {entry.where === 'device' && laidAsideOf(entry.id) === undefined ? (
+              <LayAsideActs
+                id={entry.id}
+                name={entry.name}
+                document={entry.document}
+                onDone={(words) => onLaidAside(entry.id, words)}
+              />
+            ) : (
+              <Act
+                onPress={() => saveText(`${entry.id.replaceAll(':', '-')}.as-kept.json`, asText(entry.document))}
+                label={`Save what is there of ${entry.name}`}
+              >
+                Save what is there
+              </Act>
+            )}
           </li>
         ))}
       </ul>
@@ -42,11 +56,11 @@ export function ClosedRows({ closed }: ClosedRowsProps) {
   );
 }
 
-/** As JSON; what JSON has no words for is written as text, so that nothing keeps the rest from being saved. */
-function asText(document: unknown): string {
-  try {
-    return JSON.stringify(document, (_key, value) => (typeof value === 'bigint' ? String(value) : value), 2) ?? '';
-  } catch (error) {
-    return `${String(error)}\n${String(document)}\n`;
-  }
+function whereWords({ id, where, otherCopyOpens }: ClosedEntry): string {
+  const laid = laidAsideOf(id);
+  if (laid !== undefined) return `Laid aside on this device, whole, ${when(new Date(laid.at), new Date())}.`;
+  const other = otherCopyOpens
+    ? ` The copy ${where === 'device' ? 'on the server' : 'on this device'} opens, above.`
+    : '';
+  return `${where === 'device' ? 'On this device' : 'On the server'} as ${id}. It is left as it is.${other}`;
 }

@@ -71,6 +71,16 @@ test('a device that cannot be read is said, and the server’s jobs stand', asyn
   expect(where()).toEqual(['kestrel-rise: server']);
 });
 
+test('a job that does not open here is shown by the server’s copy, however long ago both agreed', async () => {
+  const store = memoryStore();
+  const server = { revision: '"1"', heads: [], at: '2027-01-01T00:00:00Z' };
+  await store.add({ id: 'kestrel-rise', job: { facts: 7 }, keptAt, server }, []);
+  const { book, where } = begin({ store, server: testServer(kestrelRise) });
+  await book.open();
+  expect(where()).toEqual(['kestrel-rise: both']);
+  expect(book.state().closed).toMatchObject([{ id: 'kestrel-rise', where: 'device', otherCopyOpens: true }]);
+});
+
 test('a job both have is fetched only where the server may have another state of it', async () => {
   const store = memoryStore();
   await store.add(keep(kestrelRise, { server: agreedAt('2026-05-02T00:00:00Z') }), []);

@@ -5,6 +5,7 @@ import type { PlanDesk } from '../plan/planDesk.ts';
 import { type Copies, mayDiffer, readCopy, sameState, shownCopy, whereKept } from './copies.ts';
 import type { BookEntry, ClosedEntry } from './entry.ts';
 import { type Findable, findableOf } from './findable.ts';
+import { laidAsideOf } from './layAside.ts';
 import { servedOf } from './servedOf.ts';
 
 /** How far one of the two places has answered. */
@@ -275,7 +276,7 @@ function closedOf(copies: Copies): ClosedEntry[] {
   const otherCopyOpens = shownCopy(copies) !== undefined;
   const closed = (where: 'device' | 'server', copy: Copies['device']): ClosedEntry[] => {
     if (copy === undefined || copy.job !== undefined) return [];
-    const name = listed?.name ?? nameIn(copy.document) ?? id;
+    const name = listed?.name ?? nameIn(copy.document) ?? laidAsideOf(id)?.id ?? id;
     return [{ id, name, where, words: copy.stops, document: copy.document, otherCopyOpens }];
   };
   return [...closed('device', device), ...closed('server', server)];

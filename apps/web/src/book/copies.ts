@@ -61,6 +61,7 @@ export function whereKept({ kept, listed }: Copies): Where {
 }
 
 /** Whether the server may hold another state than the one this device last agreed with it. */
-export function mayDiffer({ kept }: Copies, { updated }: ListedJob): boolean {
-  return kept?.server === undefined || updated > kept.server.at;
+export function mayDiffer({ kept, device }: Copies, { updated }: ListedJob): boolean {
+  // one that does not open here is shown by the server's, whenever that was saved
+  return device?.job === undefined || kept?.server === undefined || updated > kept.server.at;
 }

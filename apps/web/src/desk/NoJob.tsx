@@ -1,6 +1,5 @@
+import { LayAsideActs } from '../book/LayAsideActs.tsx';
 import type { OpenJob, SessionState } from '../job/jobSession.ts';
-import { saveText } from '../job/saveText.ts';
-import { Act } from '../parts/Act.tsx';
 import { Plainly } from './Plainly.tsx';
 
 export interface NoJobProps {
@@ -26,9 +25,7 @@ export function NoJob({ id, state }: NoJobProps) {
       return (
         <Plainly sentence="This job does not open. It is kept as it is." lines={state.words}>
           {state.raw !== undefined && (
-            <Act onPress={() => saveText(`${id}.as-kept.json`, JSON.stringify(state.raw, null, 2))}>
-              Save what is there
-            </Act>
+            <LayAsideActs id={id} name="this job" document={state.raw} onDone={() => location.reload()} />
           )}
         </Plainly>
       );

@@ -3,7 +3,8 @@ import { useEffect, useState } from 'react';
 import { useDesk } from '../desk/DeskContext.tsx';
 import { saveJobFile } from '../job/saveJobFile.ts';
 import { askToKeep } from '../offline/askToKeep.ts';
-import { keepingState, keepingWords } from './keepingWords.ts';
+import { keepingState, keepingWords, noticeWords } from './keepingWords.ts';
+import { LaidAside } from './LaidAside.tsx';
 import styles from './Register.module.css';
 
 export interface KeepingFootProps {
@@ -27,8 +28,9 @@ export function KeepingFoot({ onUndo, onRedo }: KeepingFootProps) {
         <p>Where it runs short of room this browser may clear what it keeps: save the job file too.</p>
       )}
       {notices.map((words) => (
-        <p key={words}>{words}</p>
+        <p key={words}>{noticeWords(words)}</p>
       ))}
+      <LaidAside id={job.id} notices={notices} />
       {keeping.apart !== undefined && (
         <>
           <button type="button" onClick={() => void session.keepMine()}>

@@ -8,6 +8,8 @@ function hour(date: Date): string {
 /** Where the newest edits are, said plainly: the device first, then the server. */
 export function keepingWords({ device, server, apart }: Keeping): string {
   if (device.kind === 'refused') {
+    if (server.kind === 'agreed')
+      return `Not kept on this device: ${device.words} Your edits stand on this page and on the server. Save the job file too.`;
     return `Not kept: ${device.words} Your edits stand on this page alone. Save the job file.`;
   }
   if (apart !== undefined) return `${apart.words} Both are kept. Pick one.`;
@@ -20,6 +22,11 @@ export function keepingWords({ device, server, apart }: Keeping): string {
     case 'waiting':
       return `Kept on this device. Not on the server since ${hour(server.since)}: ${server.words}`;
   }
+}
+
+/** A notice as it is read in the foot: what a library said in brackets of a damaged history helps nobody there. */
+export function noticeWords(words: string): string {
+  return words.replace(/^(The history of this job does not read) \(.*\)\. (?=The job stands )/s, '$1: it is damaged. ');
 }
 
 /** How it stands, for its look: nothing to do, or something waits for a person. */

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { openSheet, register, settled, typeInto } from './onSheet.ts';
@@ -32,7 +33,14 @@ walk(
     await page.reload();
     await settled(page, '04');
     expect(await length(page).inputValue()).toBe('24');
-    await register(page).getByText('The history of this job does not read').waitFor();
+    await register(page).getByText('The history of this job does not read: it is damaged.').waitFor();
+    expect(await register(page).textContent()).not.toContain('magic');
+    const download = page.waitForEvent('download');
+    await register(page)
+      .getByRole('button', { name: /^Save the history laid aside/ })
+      .click();
+    const file = await (await download).path();
+    expect([...readFileSync(file)]).toEqual(Array.from({ length: 500 }, () => 7));
     await typeInto(length(page), '25');
     await soon(() => keeping(page).textContent()).toContain('All kept');
   },
@@ -55,7 +63,7 @@ walk(
     });
     await typeInto(length(page), '24');
     await soon(() => keeping(page).textContent()).toBe(
-      'Not kept: This device has no more room. Your edits stand on this page alone. Save the job file.',
+      'Not kept on this device: This device has no more room. Your edits stand on this page and on the server. Save the job file too.',
     );
     const download = page.waitForEvent('download');
     await register(page).getByRole('button', { name: 'Save job file' }).click();
@@ -94,7 +102,7 @@ phoneWalk(
     await page.getByRole('button', { name: 'The walk' }).tap();
     await page
       .getByRole('status')
-      .getByText(/^Not kept: This device has no more room\./)
+      .getByText(/^Not kept on this device: This device has no more room\./)
       .waitFor();
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save job file' }).tap();
@@ -130,6 +138,61 @@ walk(
     expect((await download).suggestedFilename()).toBe('kestrel-rise.as-kept.json');
   },
 );
+
+/** Makes what the device keeps of the job something that is no job. */
+const damage = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const request = indexedDB.open('eaveline');
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const store = request.result.transaction('jobs', 'readwrite').objectStore('jobs');
+          const read = store.get('kestrel-rise');
+          read.onsuccess = () => store.put({ ...read.result, job: { name: 'Kestrel Rise', facts: 7 } });
+          store.transaction.oncomplete = () => {
+            request.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+
+walk(
+  'a job damaged on the device, whole on the server: it is laid aside and the server’s taken',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    await typeInto(length(page), '24');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await damage(page);
+    await page.reload();
+    await page.getByText('This job does not open. It is kept as it is.').waitFor();
+    await page.getByRole('button', { name: 'Lay this job aside and take the server’s' }).click();
+    await settled(page, '04');
+    expect(await length(page).inputValue()).toBe('24');
+
+    // what was laid aside stands in the Book, to be saved
+    await page.goto(server.url);
+    await page.getByText('Laid aside on this device, whole').waitFor();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save what is there of Kestrel Rise' }).click();
+    expect(JSON.parse(readFileSync(await (await download).path(), 'utf8'))).toEqual({ name: 'Kestrel Rise', facts: 7 });
+  },
+);
+
+walk('the same from the Book: the server’s copy stands on its shelf meanwhile', async ({ server, page }) => {
+  await openSheet(page, server.url, JOB, '04');
+  await soon(() => keeping(page).textContent()).toContain('All kept');
+  await damage(page);
+  await page.goto(server.url);
+  await page.getByText('The copy on the server opens, above.').waitFor();
+  const row = page.getByRole('link', { name: /Kestrel Rise/ }).first();
+  await row.waitFor();
+  await page.getByRole('button', { name: 'Lay Kestrel Rise aside and take the server’s' }).click();
+  await page.getByText('Laid aside on this device, whole').waitFor();
+  await row.click();
+  await soon(() => page.locator('main > div > header > span').textContent()).toBe('08');
+});
 
 walk(
   'a newer Eaveline has the device’s database: this one keeps its hands off, and says what to do',
