@@ -1,11 +1,14 @@
-import { type DuplicateFor, duplicateJob, idFrom, type Job } from '@eaveline/job';
+import { type DuplicateFor, duplicateJob, idFrom, isRegionCode, type Job, regions } from '@eaveline/job';
 import { useState } from 'react';
 import { Act } from '../parts/Act.tsx';
 import { Part } from '../parts/Part.tsx';
 import { TypedField } from '../parts/TypedField.tsx';
 import styles from './BookPage.module.css';
+import { ClockPick } from './ClockPick.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
+import { clockNear } from './towns.ts';
 import { NO_PLACE, readPlace } from './typedPlace.ts';
+import { useTowns } from './useTowns.ts';
 
 export interface DuplicateJobProps {
   readonly job: Job;
@@ -20,10 +23,17 @@ export function DuplicateJob({ job, isTaken, onMade, onLeave }: DuplicateJobProp
   const [name, setName] = useState(`${job.name}, again`);
   const [address, setAddress] = useState('');
   const [place, setPlace] = useState(NO_PLACE);
+  const [zone, setZone] = useState<string>();
   const [tried, setTried] = useState(false);
   const read = readPlace(place);
+  const towns = useTowns();
+  const { variant } = job.choices.rules;
+  const own = { name: 'this job', zones: [job.facts.site.zone] };
+  const region = isRegionCode(variant) ? regions[variant] : own;
+  const offered = clockNear(towns, 'latitudeDeg' in read ? read : undefined, region);
+  const clock = zone ?? offered.zone;
   const called = (kind === 'same house' ? name : address).trim();
-  const site = 'latitudeDeg' in read ? { address: called, ...read, zone: job.facts.site.zone } : undefined;
+  const site = 'latitudeDeg' in read && clock !== undefined ? { address: called, ...read, zone: clock } : undefined;
 
   const copyFor: DuplicateFor | undefined =
     kind === 'same house' ? { kind } : site === undefined ? undefined : { kind, site };
@@ -69,7 +79,20 @@ export function DuplicateJob({ job, isTaken, onMade, onLeave }: DuplicateJobProp
               placeholder="address"
               refusal={tried && called === '' ? 'Type the address: the job is called by it.' : undefined}
             />
-            <PlaceFields place={place} onType={setPlace} wrong={tried ? read : undefined} />
+            <PlaceFields
+              place={place}
+              onType={setPlace}
+              towns={towns}
+              onTown={() => setZone(undefined)}
+              wrong={tried ? read : undefined}
+            />
+            <ClockPick
+              zones={region.zones}
+              clock={clock}
+              words={zone === undefined ? offered.words : undefined}
+              tried={tried}
+              onPick={setZone}
+            />
           </>
         )}
       </div>

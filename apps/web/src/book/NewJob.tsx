@@ -4,9 +4,12 @@ import { Act } from '../parts/Act.tsx';
 import { Part } from '../parts/Part.tsx';
 import { TypedField } from '../parts/TypedField.tsx';
 import styles from './BookPage.module.css';
+import { ClockPick } from './ClockPick.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { PlainPick } from './PlainPick.tsx';
+import { clockNear } from './towns.ts';
 import { NO_PLACE, readPlace } from './typedPlace.ts';
+import { useTowns } from './useTowns.ts';
 
 const SYSTEM_WORDS = { 'single-phase': 'one', 'split-phase': 'split', 'three-phase': 'three' } as const;
 
@@ -31,13 +34,16 @@ export function NewJob({ region: first, firm, isTaken, onMade, onLeave }: NewJob
   const [refused, setRefused] = useState<readonly string[]>([]);
   const region = regions[code];
   const supply = region.supplies.find((each) => each.system === system) ?? region.supplies[0];
-  const clock = region.zones.find((each) => each === zone) ?? region.zones[0];
   const read = readPlace(place);
+  const towns = useTowns();
+  const offered = clockNear(towns, 'latitudeDeg' in read ? read : undefined, region);
+  const picked = region.zones.find((each) => each === zone);
+  const clock = picked ?? offered.zone;
 
   const begin = () => {
     setTried(true);
     const name = address.trim();
-    if (name === '' || !('latitudeDeg' in read)) return;
+    if (name === '' || !('latitudeDeg' in read) || clock === undefined) return;
     const made = cleanJob({
       ...read,
       name,
@@ -70,17 +76,27 @@ export function NewJob({ region: first, firm, isTaken, onMade, onLeave }: NewJob
           options={Object.entries(regions).map(([value, { name }]) => ({ value, words: name }))}
           onPick={(value) => setCode(value as RegionCode)}
         />
-        <PlaceFields place={place} onType={setPlace} wrong={tried ? read : undefined} />
+        <PlaceFields
+          place={place}
+          onType={setPlace}
+          towns={towns}
+          onTown={(town) => {
+            setZone(undefined); // a town picked brings its own
+            if (town.region !== undefined) setCode(town.region);
+          }}
+          wrong={tried ? read : undefined}
+        />
         <PlainPick
           label="Phases"
           value={supply.system}
           options={region.supplies.map((each) => ({ value: each.system, words: SYSTEM_WORDS[each.system] }))}
           onPick={setSystem}
         />
-        <PlainPick
-          label="Clock"
-          value={clock}
-          options={region.zones.map((value) => ({ value, words: value.replaceAll('_', ' ') }))}
+        <ClockPick
+          zones={region.zones}
+          clock={clock}
+          words={picked === undefined ? offered.words : undefined}
+          tried={tried}
           onPick={setZone}
         />
       </div>

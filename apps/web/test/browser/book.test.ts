@@ -106,6 +106,48 @@ walk('a job is duplicated for the same house and for another', async ({ server, 
   expect([finch.customer, finch.facts.provenance, finch.facts.site.latitudeDeg]).toEqual([{}, {}, -36.8]);
 });
 
+walk(
+  'what is opened far down the Book stands at the head of its sheet, and the sheet stays whole',
+  async ({ server, page }) => {
+    await page.setViewportSize({ width: 1440, height: 500 });
+    await openBook(page, server.url);
+    await act(page, 'Quayside Terrace', 'Duplicate');
+    await page.getByRole('heading', { name: 'Duplicate Quayside Terrace' }).waitFor();
+    const moved = await page.evaluate(() =>
+      [...document.querySelectorAll('html, body, body *')]
+        .filter((each) => each.scrollTop > 0 && !each.matches('main *'))
+        .map((each) => each.tagName + each.className),
+    );
+    expect(moved).toEqual([]);
+    expect((await page.getByRole('heading', { level: 1 }).boundingBox())?.y).toBeGreaterThan(0);
+  },
+);
+
+walk('a new job has the clock of its town; a town that is not known is said', async ({ server, page }) => {
+  await openBook(page, server.url);
+  await page.getByRole('button', { name: 'Begin a job' }).click();
+  await page.getByLabel('Where').fill('9 Heron Way');
+  const town = page.getByLabel('Town near it');
+  await town.fill('Melborne');
+  await page.getByText('No town called Melborne is known. Type the coordinates below.').waitFor();
+  await town.fill('melbourne');
+  await soon(() => page.getByLabel('Clock').inputValue()).toBe('Australia/Melbourne');
+  expect(await page.getByLabel('Latitude').inputValue()).not.toBe('');
+  await town.fill('Perth, AU');
+  await soon(() => page.getByLabel('Clock').inputValue()).toBe('Australia/Perth');
+  await page.context().grantPermissions(['geolocation']);
+  await page.context().setGeolocation({ latitude: -34.93, longitude: 138.6, accuracy: 12 });
+  await page.getByRole('button', { name: 'I stand at the house' }).click();
+  await page.getByText('Where this device is, to 12 m.').waitFor();
+  await soon(() => page.getByLabel('Clock').inputValue()).toBe('Australia/Adelaide');
+  await page.getByRole('button', { name: 'Begin the survey' }).click();
+  await soon(() => page.url()).toContain('/job/9-heron-way/survey');
+  expect((await served(server.url, '9-heron-way')).facts.site).toMatchObject({
+    zone: 'Australia/Adelaide',
+    latitudeDeg: -34.93,
+  });
+});
+
 walk('a job is archived by somebody, found by the word, and taken back', async ({ server, page }) => {
   await openBook(page, server.url);
   await page.getByRole('button', { name: 'What can be done with Larkspur Lane' }).click();
