@@ -5,6 +5,7 @@ import table from '../parts/Table.module.css';
 import { useNarrow } from '../parts/useNarrow.ts';
 import { figure, percent } from '../words/figure.ts';
 import styles from './MotorStarts.module.css';
+import { startOnRule } from './startOnRule.ts';
 
 export interface MotorStartsProps {
   readonly starts: readonly MotorStart[];
@@ -13,29 +14,16 @@ export interface MotorStartsProps {
   readonly onSelect: (id: string) => void;
 }
 
-const SAYS: Readonly<
-  Record<MotorStart['verdict'], { readonly state: 'meets' | 'ask' | 'fails'; readonly words: string }>
-> = {
-  starts: { state: 'meets', words: 'Starts' },
-  'no start peak': { state: 'meets', words: 'Has no start peak' },
-  ask: { state: 'ask', words: 'May not start' },
-  'plate missing': { state: 'ask', words: 'Plate not read' },
-  'will not': { state: 'fails', words: 'Will not start' },
-};
-
 /** Each motor's start on the rule: what it asks with the rest running, of what the battery gives for the moment. */
 export function MotorStarts({ starts, findings, selected, onSelect }: MotorStartsProps) {
   const narrow = useNarrow();
   return (
     <table className={`${table.table} ${table.middle} ${styles.starts}`}>
       <tbody>
-        {starts.map(({ circuitId, name, lines, startVA, withRestVA, availableVA, k, verdict }) => {
+        {starts.map((start) => {
+          const { circuitId, name, lines, startVA, k } = start;
           const id = `start:${circuitId}`;
-          // the rule has the last word: it judges the sum, the stage weighs the motor alone
-          const finding = findings.find(({ rule, about }) => rule === 'backup-start' && about.id === circuitId);
-          const said = SAYS[verdict];
-          const state = finding?.state ?? said.state;
-          const words = state === said.state ? said.words : { fails: 'Fails', ask: 'Ask', meets: 'Meets' }[state];
+          const { state, words, gauge } = startOnRule(start, findings);
           return (
             <tr key={id} data-selected={selected === id || undefined}>
               <th scope="row">
@@ -50,13 +38,13 @@ export function MotorStarts({ starts, findings, selected, onSelect }: MotorStart
                 </span>
               </th>
               <td>
-                {withRestVA !== undefined && (
+                {gauge !== undefined && (
                   <RuleGauge
-                    unit="kVA"
+                    unit={gauge.unit}
                     width={narrow ? 120 : 220}
-                    decimals={2}
-                    limit={{ value: availableVA / 1000, sense: 'at most' }}
-                    needle={{ value: withRestVA / 1000, fails: state === 'fails' }}
+                    decimals={gauge.decimals}
+                    limit={{ value: gauge.limit, sense: gauge.sense }}
+                    needle={{ value: gauge.value, fails: state === 'fails' }}
                   />
                 )}
               </td>

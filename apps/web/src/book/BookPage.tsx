@@ -18,6 +18,7 @@ import { DuplicateJob } from './DuplicateJob.tsx';
 import { ARCHIVED, SHELVES } from './entry.ts';
 import { FilesBrought } from './FilesBrought.tsx';
 import { find } from './find.ts';
+import { firmOf } from './firmOf.ts';
 import { headOfBook } from './headOfBook.ts';
 import { inventedNotice } from './inventedNotice.ts';
 import { keepNewJob, keepOnDevice, type Outcome } from './keepJob.ts';
@@ -79,7 +80,7 @@ export function BookPage({ find: toFind }: BookPageProps) {
   );
   const shown = hits.filter(({ entry }) => shelves.some(({ holds }) => holds(entry.job)));
   const first = looked ? shown[0] : undefined;
-  const firm = entries[0]?.job.firm.name;
+  const firm = useMemo(() => firmOf(entries.map(({ job }) => job.firm.name)), [entries]);
   const onServerOnly = entries.filter(({ where }) => where === 'server');
   const ready = device.kind !== 'asking' && server.kind !== 'asking';
   const isTaken = (id: string) => entries.some(({ job }) => job.id === id) || closed.some((each) => each.id === id);
@@ -161,7 +162,12 @@ export function BookPage({ find: toFind }: BookPageProps) {
             Begin a job
           </Act>
           <OpenFile />
-          {onServerOnly.length > 0 && <Act onPress={() => void keepAll()}>Keep all on this device</Act>}
+          {onServerOnly.length > 0 && (
+            <>
+              <Act onPress={() => void keepAll()}>Keep all on this device</Act>
+              <span className="quiet small">They open without the server then.</span>
+            </>
+          )}
           {server.kind === 'away' && <Act onPress={() => void books.open()}>Ask the server again</Act>}
         </div>
         <div className={styles.narrow}>

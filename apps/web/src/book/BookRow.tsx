@@ -41,6 +41,7 @@ export function BookRow({ hit, kept, selected, open, onOpen, children }: BookRow
           params={{ id: job.id, sheet: goes?.sheet ?? '08' }}
           search={goes?.at === undefined ? {} : { at: goes.at }}
           id={`job-${job.id}`}
+          title={`Opens ${job.name} on sheet ${goes?.sheet ?? '08, its checks'}`}
           onDragStart={({ dataTransfer }) => pullOut(dataTransfer, job)}
         >
           <RoofSign facts={job.facts} choices={job.choices} />
@@ -70,11 +71,15 @@ export function BookRow({ hit, kept, selected, open, onOpen, children }: BookRow
           aria-expanded={open}
           aria-controls={acts}
           aria-label={`What can be done with ${job.name}`}
+          title={open ? 'Close' : 'Save, duplicate, archive'}
           onClick={onOpen}
         >
           <svg width="18" height="18" viewBox="0 0 18 18" aria-hidden="true">
             <path className="pen50" d={open ? 'M3 12 9 6l6 6' : 'M3 6l6 6 6-6'} />
           </svg>
+          <span className="quiet small" aria-hidden="true">
+            acts
+          </span>
         </button>
       </div>
       {open && (

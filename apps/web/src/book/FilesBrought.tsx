@@ -4,6 +4,7 @@ import { type Brought, filesDesk } from '../file/filesDesk.ts';
 import { RemarkList } from '../file/RemarkList.tsx';
 import { Act } from '../parts/Act.tsx';
 import { Part } from '../parts/Part.tsx';
+import { counted, sentence } from '../words/count.ts';
 import styles from './BookPage.module.css';
 import { takeNewerState } from './changeKept.ts';
 import type { BookEntry } from './entry.ts';
@@ -58,26 +59,37 @@ export function FilesBrought({ entries, ready, isTaken, onKept }: FilesBroughtPr
   }
 
   if (brought.length === 0) return null;
+  const line = (each: Brought) => (
+    <li key={each.no} className={styles.file}>
+      <FileLine
+        brought={each}
+        standing={each.job && ready ? standingOf(each.job) : undefined}
+        onNewer={takeAsNewer}
+        onBoth={(no, job) => {
+          const id = idFrom(job.id, isTaken);
+          void keep(no, { ...job, id, name: `${job.name}, from a file` });
+        }}
+      />
+    </li>
+  );
+  const refused = brought.filter(({ job }) => job === undefined);
+  const folded = refused.slice(0, Math.max(0, refused.length - FIRST));
   return (
     <Part title="Files opened" count={brought.length} ruled>
-      <ul ref={list}>
-        {brought.map((each) => (
-          <li key={each.no} className={styles.file}>
-            <FileLine
-              brought={each}
-              standing={each.job && ready ? standingOf(each.job) : undefined}
-              onNewer={takeAsNewer}
-              onBoth={(no, job) => {
-                const id = idFrom(job.id, isTaken);
-                void keep(no, { ...job, id, name: `${job.name}, from a file` });
-              }}
-            />
-          </li>
-        ))}
-      </ul>
+      {folded.length > 0 && (
+        <details>
+          <summary>{sentence(counted(folded.length, 'file'))} before them did not open</summary>
+          <ul>{folded.map(line)}</ul>
+          <Act onPress={() => folded.forEach(({ no }) => void filesDesk.putAway(no))}>Put these away</Act>
+        </details>
+      )}
+      <ul ref={list}>{brought.filter((each) => !folded.includes(each)).map(line)}</ul>
     </Part>
   );
 }
+
+/** So many remarks of a file, and so many files, stand open; the rest is folded, so that the shelves stay in sight. */
+const FIRST = 2;
 
 interface FileLineProps {
   readonly brought: Brought;
@@ -95,7 +107,13 @@ function FileLine({ brought, standing, onNewer, onBoth }: FileLineProps) {
         <p role="status">
           <b>{fileName} does not open.</b> Nothing of it was taken.
         </p>
-        <RemarkList remarks={remarks} />
+        <RemarkList remarks={remarks.slice(0, FIRST)} />
+        {remarks.length > FIRST && (
+          <details>
+            <summary>{remarks.length - FIRST} more remarks</summary>
+            <RemarkList remarks={remarks.slice(FIRST)} />
+          </details>
+        )}
         <div className={styles.bar}>
           <Act onPress={() => filesDesk.putAway(no)}>Put away</Act>
         </div>

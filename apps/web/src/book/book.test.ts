@@ -4,6 +4,7 @@ import type { Book } from './bookDesk.ts';
 import { ARCHIVED, type BookEntry, SHELVES, STATIONS, stopsIt } from './entry.ts';
 import { fileStanding } from './fileAnswer.ts';
 import { findableOf } from './findable.ts';
+import { firmOf } from './firmOf.ts';
 import { headOfBook } from './headOfBook.ts';
 import { awayWords, keptWords, whereWords } from './keptWords.ts';
 import { testSummary } from './testing.ts';
@@ -37,6 +38,28 @@ test('the Book opens with how many fail and how many wait; archived jobs are not
   expect(headOfBook(book({ entries: [] })).sentence).toBe('The Book is empty.');
   const off = entries.map((each, i) => (i === 0 ? entry({ ...each.job, archived }, 2, 0) : each));
   expect(headOfBook(book({ entries: off })).sentence).toBe('Four jobs. One waits for an answer.');
+});
+
+test('while plans are being worked out no count of fails is said, and it does not grow under the eye', () => {
+  const waiting = entries.map((each, i) => (i < 2 ? each : { ...each, summary: undefined }));
+  expect(headOfBook(book({ entries: waiting })).sentence).toBe('Five jobs. Being worked out: 2 of 5.');
+  const stuck = entries.map((each, i) => (i < 4 ? each : { ...each, summary: undefined, notWorkedOut: 'no plane' }));
+  expect(headOfBook(book({ entries: stuck })).sentence).toBe(
+    'Five jobs. One fails somewhere, one waits for an answer.',
+  );
+});
+
+test('while every job is for show it is said what to open first; among a firm’s own jobs no more', () => {
+  expect(headOfBook(book()).quiet).toMatch(/Open Kestrel Rise first\.$/);
+  const [first, ...others] = entries as [BookEntry, ...BookEntry[]];
+  const own = [{ ...first, job: { ...first.job, invented: false } }, ...others];
+  expect(headOfBook(book({ entries: own })).quiet).toBe('Three stand clear.');
+});
+
+test('the firm of the Book is the one most jobs carry', () => {
+  expect(firmOf(['your firm', 'Heath', 'Heath'])).toBe('Heath');
+  expect(firmOf(['Heath', 'your firm'])).toBe('Heath');
+  expect(firmOf([])).toBeUndefined();
 });
 
 test('with the server away it is said plainly, and what is shown', () => {

@@ -8,7 +8,7 @@ export function whereWords({ where, differs }: Pick<BookEntry, 'where' | 'differ
     case 'both':
       return differs ? 'on this device; the server holds another state' : 'on this device and the server';
     case 'server':
-      return 'on the server only';
+      return 'on the server, not on this device yet';
     case 'device':
       return server.kind === 'answered' ? 'on this device only' : 'on this device';
   }

@@ -1,11 +1,14 @@
 import { useNavigate, useRouterState } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
+import { Act } from '../parts/Act.tsx';
 import styles from './FileDrop.module.css';
 import { filesDesk } from './filesDesk.ts';
+import { otherKind, WANTED } from './otherKind.ts';
 
 /** The page, over which job files can be let go anywhere: they are read, and the Book says what became of them. */
 export function FileDrop() {
   const [over, setOver] = useState(false);
+  const [said, setSaid] = useState<string>();
   const inBook = useRouterState({ select: ({ location }) => location.pathname === '/' });
   const navigate = useNavigate();
   const latest = useRef({ inBook, navigate });
@@ -27,6 +30,8 @@ export function FileDrop() {
       if (taken) return;
       const files = [...(event.dataTransfer?.files ?? [])];
       const wanted = latest.current.inBook ? files : files.filter(({ name }) => /\.json$/i.test(name));
+      const others = files.filter((file) => !wanted.includes(file));
+      setSaid(others.length === 0 ? undefined : notTaken(others.map(({ name }) => name)));
       if (wanted.length === 0) return;
       void filesDesk.bring(wanted);
       if (!latest.current.inBook) void latest.current.navigate({ to: '/' });
@@ -40,10 +45,25 @@ export function FileDrop() {
       removeEventListener('drop', drop);
     };
   }, []);
+  if (!over && said !== undefined)
+    return (
+      <div className={styles.said} role="alert">
+        <p>{said}</p>
+        <Act onPress={() => setSaid(undefined)}>Put away</Act>
+      </div>
+    );
   if (!over) return null;
   return (
     <div className={styles.over} aria-hidden="true">
       <p>Let go: a job file is opened in the Book.</p>
     </div>
   );
+}
+
+/** Why files that were let go over a sheet were not taken. */
+function notTaken(names: readonly string[]): string {
+  const [first = ''] = names;
+  const kind = otherKind(first) ?? 'no job file';
+  const more = names.length === 1 ? '' : ` Neither were ${names.length - 1} more.`;
+  return `${first} was not taken: it is ${kind}. Wanted is ${WANTED}.${more}`;
 }

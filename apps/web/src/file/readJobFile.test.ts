@@ -34,7 +34,14 @@ test('a file from a newer version, and one that is no job, say what to do', asyn
   expect(newer.job).toBeUndefined();
   expect(newer.remarks[0]?.mend).toContain('Open it with a newer Eaveline');
   const other = await readJobFile(file('photo.jpg', '\uFFFD\uFFFDJFIF'));
-  expect(other.remarks[0]?.found).toBe('a file that is not UTF-8 text');
+  expect(other.remarks[0]).toMatchObject({ found: 'a picture', wanted: 'a job file: its name ends in .job.json' });
+  const pdf = await readJobFile(file('roof plan.PDF', '%PDF-1.7'));
+  expect(pdf.remarks[0]?.found).toBe('a PDF');
+  // what is in it counts, not how it is called
+  expect((await readJobFile(file('job.txt.pdf', writeJob(kestrelRise)))).job).toEqual(kestrelRise);
+  expect((await readJobFile(file('x.job.json', '\uFFFD\uFFFD'))).remarks[0]?.found).toBe(
+    'a file that is not UTF-8 text',
+  );
 });
 
 test('an older version is lifted, and it is said', async () => {

@@ -1,5 +1,7 @@
 import { type Job, type JobRemark, LONGEST_TEXT, parseJob } from '@eaveline/job';
 
+import { otherKind, WANTED } from './otherKind.ts';
+
 /** A job file as it was read: the job, or nothing of it; and everything that was noticed. */
 export interface FileRead {
   readonly fileName: string;
@@ -38,6 +40,8 @@ export async function readJobFile(file: FileLike): Promise<FileRead> {
       'Is it still there? A folder is opened file by file.',
     );
   }
+  const kind = otherKind(fileName, text);
+  if (kind !== undefined) return refused(kind, WANTED, 'It is left as it is.');
   const { job, remarks } = parseJob(text, fileName);
   return { fileName, job, remarks };
 }

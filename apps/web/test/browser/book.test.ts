@@ -78,7 +78,7 @@ walk(
   async ({ server, page }) => {
     await openBook(page, server.url);
     await soon(() => row(page, 'Kestrel Rise').textContent()).toMatch(/Next hold point: .+\./);
-    expect(await row(page, 'Kestrel Rise').textContent()).toContain('on the server only');
+    expect(await row(page, 'Kestrel Rise').textContent()).toContain('on the server, not on this device yet');
     await page.getByRole('button', { name: 'Keep all on this device' }).click();
     await soon(() => row(page, 'Kestrel Rise').textContent()).toContain('on this device and the server');
     await soon(() => said(page)).toContainEqual(expect.stringContaining('kept on this device too'));
