@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import { QuantityInput } from '../parts/QuantityInput.tsx';
 import { typedQuantity } from '../parts/typedQuantity.ts';
 import { useDraft } from '../parts/useDraft.ts';
@@ -29,6 +30,12 @@ export function NumberAsk({ asked, on, id, unit }: NumberAskProps) {
     },
   });
   const read = draft.text === undefined ? undefined : typedQuantity(draft.text, unit, true);
+  // it may be taken while another field is typed in: once somebody is named
+  const { putBack } = draft;
+  const taken = read?.kind === 'reads' && read.value !== undefined && read.value === on.value;
+  useEffect(() => {
+    if (taken) putBack();
+  }, [taken, putBack]);
   return (
     <>
       <span className={styles.line} data-refused={on.refusal === undefined ? undefined : true}>

@@ -1,6 +1,6 @@
 import { type Asked, type AskedStanding, type Provenance, standingOf } from '@eaveline/job';
-import { useState } from 'react';
-import { whoIsHere } from '../job/whoIsHere.ts';
+import { useEffect, useRef, useState } from 'react';
+import { useWho, whoIsHere } from '../job/whoIsHere.ts';
 import { useFactDesk } from './factDesk.ts';
 import { useBag, withWhat } from './surveyor.ts';
 
@@ -28,6 +28,9 @@ export function useAnswer(asked: Asked): OnQuestion {
   const bag = useBag();
   const [refusal, say] = useState<string>();
   const { path } = asked;
+  const named = useWho().trim() !== '';
+  /** What was answered while nobody was named: taken once somebody is. */
+  const waiting = useRef<() => void>(undefined);
   const value = desk.valueAt(path);
   const seen = desk.seenAt(path);
   const inJob = standingOf(desk.job, asked).kind;
@@ -47,13 +50,33 @@ export function useAnswer(asked: Asked): OnQuestion {
   }
   function take(facts: Record<string, unknown>, by: Provenance | undefined): boolean {
     if (by !== undefined && by.by === '') {
+      waiting.current = () => void take(facts, { ...by, by: whoIsHere() });
       say(NOBODY);
       return false;
     }
+    waiting.current = undefined;
     const refused = desk.take({ facts, seen: { [path]: by } }, asked.ask);
     say(refused);
     return refused === undefined;
   }
+  const nobody = refusal === NOBODY;
+  useEffect(() => {
+    if (!nobody || !named) return;
+    say(undefined);
+    // a name is whole once its field is left; a page that goes has left it too
+    const taken = () => {
+      if (whoIsHere() === '') return say(NOBODY);
+      waiting.current?.();
+    };
+    const entered = ({ key }: KeyboardEvent) => {
+      if (key === 'Enter') taken();
+    };
+    const field = document.activeElement;
+    if (!(field instanceof HTMLInputElement)) return taken();
+    field.addEventListener('blur', taken, { once: true });
+    field.addEventListener('keydown', entered);
+    return undefined;
+  }, [nobody, named]);
   return {
     value,
     seen,

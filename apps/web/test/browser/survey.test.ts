@@ -213,3 +213,18 @@ function keptPhoto(page: Page) {
     return { of: photo.of, by: photo.by, width, height, type: photo.picture.type };
   });
 }
+
+walk('a figure typed before anybody is named is taken up once somebody is', async ({ server, page }) => {
+  await put(server.url, halfSurveyed());
+  await page.goto(`${server.url}/job/${JOB}/survey/live`);
+  const loop = page.getByLabel('Loop impedance, line to earth');
+  await typeInto(loop, '0.31');
+  const said = question(page, 'Loop impedance, line to earth').getByText(/Nobody is named/);
+  await said.waitFor();
+  expect((await served(server.url)).facts.supply.loopOhm).toBeUndefined();
+  await page.getByLabel('Surveyed by').pressSequentially('Nia');
+  await said.waitFor({ state: 'detached' });
+  await page.getByLabel('Surveyed by').blur();
+  await soon(async () => (await served(server.url)).facts.supply.loopOhm).toBe(0.31);
+  expect((await served(server.url)).facts.provenance['supply.loopOhm']?.by).toBe('Nia');
+});
