@@ -15,6 +15,8 @@ export function keepingWords({ device, server, apart }: Keeping): string {
   if (apart !== undefined) return `${apart.words} Both are kept. Pick one.`;
   if (device.kind === 'keeping') return 'Being kept.';
   switch (server.kind) {
+    case 'asking':
+      return 'Kept on this device. The server is being asked.';
     case 'agreed':
       return 'All kept, on this device and on the server.';
     case 'sending':

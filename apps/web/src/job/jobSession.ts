@@ -101,7 +101,7 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
   let state: SessionState = { kind: 'opening' };
   let keeping: Keeping = {
     device: { kind: 'keeping' },
-    server: { kind: 'waiting', words: 'Not asked yet.', since: now() },
+    server: { kind: 'asking' },
     apart: undefined,
   };
   /** The job as it is; what is on the screen may be a moment of its past. */

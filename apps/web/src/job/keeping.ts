@@ -7,6 +7,8 @@ export type OnDevice =
 
 /** Where they are on the firm's server. */
 export type OnServer =
+  /** The job was opened a moment ago. */
+  | { readonly kind: 'asking' }
   | { readonly kind: 'agreed'; readonly at: Date }
   | { readonly kind: 'sending' }
   /** `words` say what it waits for. */

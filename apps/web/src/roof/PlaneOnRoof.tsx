@@ -13,6 +13,8 @@ export interface PlaneOnRoofProps {
   /** Name and pitch, and where there is room for them; nowhere, where there is none. */
   readonly name: string;
   readonly spot: NameSpot | undefined;
+  /** Where there is room for the mark of what is open about it. */
+  readonly markAt: Px | undefined;
   /** How the worst finding about it stands, where one is open. */
   readonly open?: OpenState | undefined;
   readonly selected: boolean;
@@ -31,7 +33,7 @@ const PEN: Readonly<Record<RoofEdge['kind'], string>> = {
 };
 
 /** One plane from above: its edges in their pens, what is kept free along them dashed, its name where there is room. */
-export function PlaneOnRoof({ plane, view, name, spot, open, selected, onSelect }: PlaneOnRoofProps) {
+export function PlaneOnRoof({ plane, view, name, spot, markAt, open, selected, onSelect }: PlaneOnRoofProps) {
   const outline = plane.outline.map((at) => view.inPlane(plane, at));
   const usable = plane.usable.map((at) => view.inPlane(plane, at));
   const drawn = (
@@ -58,7 +60,7 @@ export function PlaneOnRoof({ plane, view, name, spot, open, selected, onSelect 
           {name}
         </text>
       )}
-      <DrawnMark state={open} {...markSpot(spot, outline)} size={15} word="right" />
+      {markAt && <DrawnMark state={open} x={markAt[0]} y={markAt[1]} size={15} />}
       <path className="ring" d={pathOf(outline, true)} />
     </>
   );
@@ -69,11 +71,4 @@ export function PlaneOnRoof({ plane, view, name, spot, open, selected, onSelect 
       {drawn}
     </Thing>
   );
-}
-
-/** Above the plane's name; in the middle of the plane where the name has no room. */
-function markSpot(spot: NameSpot | undefined, outline: readonly Px[]): { readonly x: number; readonly y: number } {
-  if (spot !== undefined) return { x: spot.at[0] - 20, y: spot.at[1] + (spot.upright ? 0 : -20) };
-  const middle = (values: readonly number[]) => (Math.min(...values) + Math.max(...values)) / 2;
-  return { x: middle(outline.map(([x]) => x)) - 20, y: middle(outline.map(([, y]) => y)) };
 }

@@ -3,7 +3,7 @@ import type { Plan } from '@eaveline/plan';
 import { useId } from 'react';
 import { openState } from '../checks/openState.ts';
 import { Drawing } from '../drawing/Drawing.tsx';
-import type { Box } from '../drawing/freeSpot.ts';
+import { type Box, freeSpot } from '../drawing/freeSpot.ts';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { linesOfModules } from '../drawing/linesOfModules.ts';
 import { NorthArrow } from '../drawing/NorthArrow.tsx';
@@ -27,6 +27,9 @@ export interface RoofDrawingProps {
   /** Whether planes or modules are what is selected on it. */
   readonly what: 'planes' | 'modules';
 }
+
+/** Room for the mark of what is open on a plane. */
+const MARK = { width: 18, height: 18 };
 
 /** The roof from above to scale: planes, what stands on them, setbacks, clear rings, modules, sizes, north. */
 export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawingProps) {
@@ -93,7 +96,11 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
         {planes.map((plane) => {
           const outline = (plane.usable.length > 2 ? plane.usable : plane.outline).map((at) => view.inPlane(plane, at));
           const name = `${plane.name} ${Number(plane.pitchDeg.toFixed(1))}°`;
+          const open = openState(findings, { kind: 'plane', id: plane.id });
           const spot = nameSpot(name, outline, taken);
+          const marked =
+            open &&
+            (freeSpot(outline, spot === undefined ? taken : [...taken, spot.box], MARK) ?? spot?.at ?? outline[0]);
           return (
             <PlaneOnRoof
               key={plane.id}
@@ -101,7 +108,8 @@ export function RoofDrawing({ plan, job, selected, onSelect, what }: RoofDrawing
               view={view}
               name={name}
               spot={spot}
-              open={openState(findings, { kind: 'plane', id: plane.id })}
+              markAt={marked}
+              open={open}
               selected={selected === `plane:${plane.id}`}
               onSelect={what === 'planes' ? onSelect : undefined}
             />

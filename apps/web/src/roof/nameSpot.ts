@@ -6,6 +6,8 @@ export interface NameSpot {
   readonly at: Px;
   /** Lettered up the drawing, read from the right. */
   readonly upright: boolean;
+  /** What it covers. */
+  readonly box: Box;
   /** In the close face, where the plain one is too wide. */
   readonly close: boolean;
 }
@@ -20,7 +22,9 @@ export function nameSpot(name: string, outline: readonly Px[], taken: readonly B
     for (const upright of [false, true]) {
       const size = upright ? { width: face.line, height: long } : { width: long, height: face.line };
       const at = freeSpot(outline, taken, size);
-      if (at !== undefined) return { at, upright, close: face === CLOSE };
+      if (at === undefined) continue;
+      const box = { x: at[0] - size.width / 2, y: at[1] - size.height / 2, ...size };
+      return { at, upright, box, close: face === CLOSE };
     }
   }
   return undefined;
