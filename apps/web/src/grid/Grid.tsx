@@ -35,6 +35,9 @@ export interface GridProps extends GridParts {
   readonly none?: string;
 }
 
+/** Columns that find room beside each other on a page; of more, each cell is printed with its head. */
+const WIDE = 9;
+
 /**
  * A table of the job that is typed in like a spreadsheet: arrows, Enter, Tab, copy, paste, fill down, by the grid
  * pattern of the WAI-ARIA Authoring Practices. One tab stop; a row is selected with the cell one is on.
@@ -81,6 +84,7 @@ export function Grid({ label, rows: inJob, columns, selected, onSelect, marks, a
         aria-invalid={typed?.refusal !== undefined ? true : undefined}
         data-cell={`${r}:${c}`}
         data-kind={column.kind}
+        data-head={columnName(column)}
         data-numeric={isNumeric(column) || undefined}
         data-here={here || undefined}
         data-refused={typed?.refusal !== undefined || undefined}
@@ -149,6 +153,7 @@ export function Grid({ label, rows: inJob, columns, selected, onSelect, marks, a
               // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the grid pattern of the Authoring Practices is laid on a table
               role="grid"
               className={styles.table}
+              data-wide={columns.length > WIDE || undefined}
               aria-label={label}
               aria-rowcount={rows.length + 1}
               aria-colcount={columns.length}

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 
 /** Shorter tables are drawn whole: then the browser's own find sees every row. */
 const WHOLE = 200;
@@ -33,7 +34,8 @@ export interface RowWindow {
 /** Draws only the rows of a table that are seen, once it has more than two hundred. */
 export function useRowWindow(count: number, focused: number): RowWindow {
   const ref = useRef<HTMLDivElement>(null);
-  const some = count > WHOLE;
+  const printing = usePrinting();
+  const some = count > WHOLE && !printing;
   const [seen, setSeen] = useState<Run>({ from: 0, to: 40 });
   const [rowPx, setRowPx] = useState(ROW_PX);
 
@@ -56,4 +58,21 @@ export function useRowWindow(count: number, focused: number): RowWindow {
   }, [some, focused, rowPx]);
 
   return { ref, some, runs: some ? runsOf(count, seen, focused) : [{ from: 0, to: count }], rowPx, onScroll: look };
+}
+
+/** True while the page is being printed: on paper every row is drawn. */
+function usePrinting(): boolean {
+  const [printing, setPrinting] = useState(false);
+  useEffect(() => {
+    // drawn before the browser lays the page out, not after
+    const begin = () => flushSync(() => setPrinting(true));
+    const end = () => setPrinting(false);
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', end);
+    return () => {
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', end);
+    };
+  }, []);
+  return printing;
 }
