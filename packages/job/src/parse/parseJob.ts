@@ -1,5 +1,6 @@
 import { liftJob } from '../migrate/liftJob.ts';
 import { JOB_VERSION, type Job, jobSchema } from '../schema/job.ts';
+import { inOrder } from '../write/inOrder.ts';
 import { isRaw, type Raw } from './gather.ts';
 import { issueRemark } from './issueRemark.ts';
 import { type JsonMember, placesOf, readThroughJson } from './jsonText.ts';
@@ -139,7 +140,8 @@ function readRaw(raw: unknown): ReadRaw {
     ...unknownFields(document),
   ];
   const lifted = document !== raw;
-  return result.success ? { job: result.data, remarks, lifted } : { remarks, lifted };
+  // a store of documents keeps no order of names: the same job is worked out and drawn in the same order from anywhere
+  return result.success ? { job: inOrder(jobSchema, result.data) as Job, remarks, lifted } : { remarks, lifted };
 }
 
 function wrongHead({ format, version }: Raw): Remarked | undefined {

@@ -21,6 +21,9 @@ test('law: the order in which fields were set does not show', () => {
   const backwards = turned(kestrelRise) as typeof kestrelRise;
   expect(Object.keys(backwards)[0]).not.toBe('format');
   expect(writeJob(backwards)).toBe(writeJob(kestrelRise));
+  // nor once it has been read again, from a file or from a store that keeps no order of names
+  const readAgain = (job: unknown) => JSON.stringify(parseJob(JSON.stringify(job)).job);
+  expect(readAgain(backwards)).toBe(readAgain(kestrelRise));
 });
 
 test('it begins with what it is, and ends with a line break', () => {
