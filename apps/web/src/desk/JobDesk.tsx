@@ -143,6 +143,11 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
         title={sheet === undefined ? 'Sheets' : `${no} ${sheetName(no)}`}
         aside={wouldBeLost(open.keeping) ? 'not kept' : job.name}
         backTo={sheet === undefined ? { to: '/' } : { to: '/job/$id', id: job.id }}
+        undo={
+          open.keeping.device.kind === 'refused' || open.undo === undefined
+            ? undefined
+            : { what: open.undo, onPress: undo }
+        }
       />
       <Register current={no} open={sheet === undefined} onUndo={undo} onRedo={redo} onKeys={() => setKeysShown(true)} />
       <Sheet no={no} open={open} said={said} selected={subject?.id} listed={sheet === undefined} onSelect={select} />

@@ -6,6 +6,9 @@ import { askToKeep } from '../offline/askToKeep.ts';
 import { DeskContext, type DeskOfJob } from './DeskContext.tsx';
 import { SessionContext } from './SessionContext.tsx';
 
+/** A phone has no keys; its head has the step back instead. */
+const wayBack = () => (matchMedia('(max-width: 760px)').matches ? 'Undo takes it back.' : 'Z takes it back.');
+
 export interface OnDeskProps {
   readonly session: JobSession;
   readonly open: OpenJob;
@@ -35,7 +38,7 @@ export function OnDesk({ session, open, children }: OnDeskProps) {
       // a mend decides; it never says that something was measured or seen
       const strays = !changes.every(isMendChange);
       const refusal = strays ? 'A mend changes choices only.' : edit(changes, words);
-      say(refusal === undefined ? `${words.replace(/\.$/, '')}: done. Z takes it back.` : `Not taken. ${refusal}`);
+      say(refusal === undefined ? `${words.replace(/\.$/, '')}: done. ${wayBack()}` : `Not taken. ${refusal}`);
     },
     [edit],
   );

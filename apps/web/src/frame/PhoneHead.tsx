@@ -6,10 +6,12 @@ export interface PhoneHeadProps {
   readonly aside: string;
   /** Where the way back leads; undefined in the Book, which is the outermost. */
   readonly backTo?: { readonly to: '/' } | { readonly to: '/job/$id'; readonly id: string };
+  /** The step that can be taken back here, by its meaning. It stands in the place of `aside`. */
+  readonly undo?: { readonly what: string; readonly onPress: () => void } | undefined;
 }
 
 /** Head of the phone frame: the way back, the sheet in large letters, the job. */
-export function PhoneHead({ title, aside, backTo }: PhoneHeadProps) {
+export function PhoneHead({ title, aside, backTo, undo }: PhoneHeadProps) {
   const arrow = (
     <svg width="26" height="26" viewBox="0 0 26 26" aria-hidden="true">
       <path d="M17 4 8 13l9 9" fill="none" stroke="var(--ink)" strokeWidth="3" />
@@ -36,7 +38,13 @@ export function PhoneHead({ title, aside, backTo }: PhoneHeadProps) {
         </span>
       )}
       <b>{title}</b>
-      <span className={styles.aside}>{aside}</span>
+      {undo === undefined ? (
+        <span className={styles.aside}>{aside}</span>
+      ) : (
+        <button type="button" className={styles.undo} aria-label={`Undo: ${undo.what}`} onClick={undo.onPress}>
+          Undo
+        </button>
+      )}
     </header>
   );
 }

@@ -6,6 +6,7 @@ import { PhoneHead } from '../frame/PhoneHead.tsx';
 import { nextPaper } from '../frame/paper.ts';
 import { Register } from '../frame/Register.tsx';
 import { SheetFrame } from '../frame/SheetFrame.tsx';
+import { wouldBeLost } from '../job/keeping.ts';
 import { KeyList } from '../keys/KeyList.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { counted, sentence } from '../words/count.ts';
@@ -47,8 +48,13 @@ export function HistoryPage() {
     <div className={desk.desk}>
       <PhoneHead
         title="History"
-        aside={open.keeping.device.kind === 'refused' ? 'not kept' : job.name}
+        aside={wouldBeLost(open.keeping) ? 'not kept' : job.name}
         backTo={{ to: '/job/$id', id: job.id }}
+        undo={
+          open.keeping.device.kind === 'refused' || open.undo === undefined
+            ? undefined
+            : { what: open.undo, onPress: undo }
+        }
       />
       <Register current={undefined} open={false} onUndo={undo} onRedo={redo} onKeys={() => setKeysShown(true)} />
       <SheetFrame

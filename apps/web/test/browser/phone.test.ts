@@ -52,3 +52,30 @@ walk('the Book on a phone, a job opened from it, and the way back', async ({ ser
   await row.waitFor();
   expect(await sideways(page)).toEqual([]);
 });
+
+walk(
+  'an edit on a phone is taken back from the head of the sheet, and from that of the history',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, 'kestrel-rise', '04');
+    const fedAt = page.getByLabel('Fed at', { exact: true });
+    const began = await fedAt.inputValue();
+    const undo = page.getByRole('banner').getByRole('button', { name: /^Undo: / });
+    for (const back of ['the sheet', 'the history'] as const) {
+      await fedAt.selectOption({ index: 4 });
+      await undo.waitFor();
+      if (back === 'the history') await page.goto(`${server.url}/job/kestrel-rise/history`);
+      const box = await undo.boundingBox();
+      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(THUMB_PX);
+      await undo.tap();
+      if (back === 'the history') {
+        await page
+          .getByRole('main')
+          .getByRole('status')
+          .filter({ hasText: /^Taken back: / })
+          .waitFor();
+        await openSheet(page, server.url, 'kestrel-rise', '04');
+      }
+      await soon(() => fedAt.inputValue()).toBe(began);
+    }
+  },
+);
