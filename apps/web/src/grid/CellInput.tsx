@@ -138,18 +138,21 @@ function PickInput({ column, label, text, how, refused, said, onLeave, onTyped, 
         setPicked(event.target.value);
         if (pressed.current) leave('stay', event.target.value);
       }}
-      onBlur={() => {
-        if (!left.current) leave('gone');
+      onBlur={(event) => {
+        // into its own list is not away from it
+        if (!(left.current || event.currentTarget.contains(event.relatedTarget))) leave('gone');
       }}
       onKeyDown={(event) => {
-        pressed.current = false;
+        const inList = event.target !== event.currentTarget;
+        if (!inList) pressed.current = false;
         const { key, ctrlKey, metaKey, altKey } = event;
         if (key.length === 1 && key !== ' ' && !ctrlKey && !metaKey && !altKey) {
           event.preventDefault();
           event.stopPropagation();
           left.current = true;
           onTyped(key);
-        } else keyLeaves(event, (to) => leave(to), onPutBack);
+        } else if (inList) event.stopPropagation();
+        else keyLeaves(event, (to) => leave(to), onPutBack);
       }}
     >
       {(column.none !== undefined || shown === '') && <option value="">{column.none ?? 'pick one'}</option>}

@@ -13,13 +13,16 @@ export function same(values: readonly string[]): Option[] {
   return values.map((value) => ({ value, words: value }));
 }
 
-/** Equipment of one kind, by its names. */
+const byName = new Intl.Collator('en', { numeric: true });
+
+/** Equipment of one kind, by its names: sizes in their order, 2.5 before 10. */
 export function sheetsOfKind({ choices }: Pick<Job, 'choices'>, kind: string): Option[] {
   return Object.entries(choices.equipment)
     .filter(([, sheet]) => sheet.kind === kind)
     .map(([value, sheet]) =>
       'conductor' in sheet ? { value, words: sheet.name, size: sheet.conductor } : { value, words: sheet.name },
-    );
+    )
+    .sort((a, b) => byName.compare(a.words, b.words));
 }
 
 /** Lines a thing may stand on, by what the house is fed with. */

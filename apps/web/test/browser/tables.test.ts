@@ -238,4 +238,17 @@ walk('a cable size typed into a table is that very size, or it is refused', asyn
   await page.keyboard.type('4 mm2');
   await page.keyboard.press('Enter');
   await soon(() => home.textContent()).toBe('4 mm² line, neutral, earth');
+
+  // the list pressed open: what is typed over it is read as well
+  await home.click();
+  await home.click();
+  await home.getByRole('option', { name: '10 mm² line, neutral, earth', exact: true }).waitFor();
+  await page.keyboard.type('10 AWG');
+  await page.keyboard.press('Enter');
+  await page.getByText('10 AWG is not offered here.').waitFor();
+  await page.keyboard.press('Escape');
+  expect(await home.textContent()).toBe('4 mm² line, neutral, earth');
+  await home.click(); // it is the cell one is on
+  await home.getByRole('option', { name: '10 mm² line, neutral, earth', exact: true }).click();
+  await soon(() => home.textContent()).toBe('10 mm² line, neutral, earth');
 });
