@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { useDesk } from '../desk/DeskContext.tsx';
 import { saveJobFile } from '../job/saveJobFile.ts';
 import { askToKeep } from '../offline/askToKeep.ts';
+import { useAppKept } from '../offline/useAppKept.ts';
 import { keepingState, keepingWords, noticeWords } from './keepingWords.ts';
 import { LaidAside } from './LaidAside.tsx';
 import styles from './Register.module.css';
@@ -17,6 +18,7 @@ export function KeepingFoot({ onUndo, onRedo }: KeepingFootProps) {
   const { session, open, say } = useDesk();
   const { keeping, undo, redo, notices, job } = open;
   const waits = keepingState(keeping) === 'waiting';
+  const appKept = useAppKept();
   const [promised, setPromised] = useState(true);
   useEffect(() => {
     if (waits) void askToKeep().then(setPromised);
@@ -27,6 +29,7 @@ export function KeepingFoot({ onUndo, onRedo }: KeepingFootProps) {
       {waits && !promised && (
         <p>Where it runs short of room this browser may clear what it keeps: save the job file too.</p>
       )}
+      {appKept === false && <p>The app itself is still being kept: until then it opens only with its server.</p>}
       {notices.map((words) => (
         <p key={words}>{noticeWords(words)}</p>
       ))}

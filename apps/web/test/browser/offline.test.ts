@@ -20,6 +20,7 @@ walk(
     await openSheet(page, server.url, JOB, '04');
     const said = await head(page).textContent();
     await appKept(page);
+    await soon(() => register(page).getByText('opens only with its server').count()).toBe(0);
     await server.stop();
 
     await page.reload();
