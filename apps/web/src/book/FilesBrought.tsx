@@ -78,7 +78,7 @@ export function FilesBrought({ entries, ready, isTaken, onKept }: FilesBroughtPr
     <Part title="Files opened" count={brought.length} ruled>
       {folded.length > 0 && (
         <details>
-          <summary>{sentence(counted(folded.length, 'file'))} before them did not open</summary>
+          <summary>{sentence(counted(folded.length, 'more file', 'more files'))} did not open</summary>
           <ul>{folded.map(line)}</ul>
           <Act onPress={() => folded.forEach(({ no }) => void filesDesk.putAway(no))}>Put these away</Act>
         </details>

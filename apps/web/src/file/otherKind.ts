@@ -9,6 +9,7 @@ const KINDS: readonly (readonly [RegExp, string])[] = [
   [/\.(zip|gz|7z|rar|tar)$/i, 'a packed folder'],
   [/\.(dxf|dwg|ifc)$/i, 'a drawing'],
   [/\.(mp4|mov|avi|mkv)$/i, 'a film'],
+  [/\.(txt|md|log)$/i, 'a plain text'],
   [/\.epw$/i, 'a year of weather, which sheet 07 takes'],
 ];
 

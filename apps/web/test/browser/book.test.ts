@@ -197,6 +197,28 @@ walk('a job file is saved, let go over a sheet, and asks where the job is here a
   await soon(async () => (await served(server.url, 'quayside-terrace')).about).toBe('newer');
 });
 
+walk(
+  'a file that is no job, let go over a sheet, is named; in the Book many of them do not push the shelves away',
+  async ({ server, page }) => {
+    await page.goto(`${server.url}/job/kestrel-rise/08`);
+    await settled(page, '08');
+    await letGo(page, { name: 'roof plan.pdf', text: '%PDF-1.7' });
+    await page
+      .getByRole('alert')
+      .getByText('roof plan.pdf was not taken: it is a PDF. Wanted is a job file: its name ends in .job.json.')
+      .waitFor();
+    await page.getByRole('button', { name: 'Put away' }).click();
+    expect(new URL(page.url()).pathname).toBe('/job/kestrel-rise/08');
+
+    await openBook(page, server.url);
+    await letGo(page, ...Array.from({ length: 12 }, (_, i) => ({ name: `page ${i}.pdf`, text: '%PDF-1.7' })));
+    await page.getByText('Ten more files did not open').waitFor();
+    await page.getByText('Found a PDF; wanted a job file').last().waitFor();
+    const shelf = await page.getByRole('heading', { name: /^On site/ }).boundingBox();
+    expect(shelf?.y).toBeLessThan(900);
+  },
+);
+
 walk('a bad file is told remark by remark, and nothing of it is taken', async ({ server, page }) => {
   await openBook(page, server.url);
   const before = (await names(page)).length;
