@@ -5,6 +5,7 @@ import { RuleGauge } from '../parts/RuleGauge.tsx';
 import { apart } from '../words/figure.ts';
 import { keepTogether } from '../words/keepTogether.ts';
 import styles from './FindingRow.module.css';
+import { mendWords } from './mendWords.ts';
 
 export interface FindingRowProps {
   readonly finding: Finding;
@@ -42,7 +43,10 @@ export function FindingRow({ finding, selected, main, onSelect, onMend }: Findin
             {first.changes === undefined ? (
               <span>{keepTogether(first.words)}</span>
             ) : (
-              <Act look={main ? 'main' : 'edge'} onPress={() => onMend(first.changes ?? [], first.words)}>
+              <Act
+                look={main ? 'main' : 'edge'}
+                onPress={() => onMend(first.changes ?? [], mendWords(finding, first.words))}
+              >
                 {keepTogether(first.words.replace(/\.$/, ''))}
               </Act>
             )}
@@ -50,7 +54,7 @@ export function FindingRow({ finding, selected, main, onSelect, onMend }: Findin
               changes === undefined ? (
                 <span key={words}>or: {keepTogether(words)}</span>
               ) : (
-                <Act key={words} look="plain" onPress={() => onMend(changes, words)}>
+                <Act key={words} look="plain" onPress={() => onMend(changes, mendWords(finding, words))}>
                   or {keepTogether(words.charAt(0).toLowerCase() + words.slice(1).replace(/\.$/, ''))}
                 </Act>
               ),

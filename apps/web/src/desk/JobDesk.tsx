@@ -2,6 +2,7 @@ import type { Job } from '@eaveline/job';
 import type { Plan, SheetNo } from '@eaveline/plan';
 import { useNavigate } from '@tanstack/react-router';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { mendWords } from '../checks/mendWords.ts';
 import desk from '../frame/Desk.module.css';
 import { PhoneBar } from '../frame/PhoneBar.tsx';
 import { PhoneHead } from '../frame/PhoneHead.tsx';
@@ -109,8 +110,9 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
     else toBook();
   };
   const takeFirstMend = () => {
-    const mend = subject?.finding?.mends.find(({ changes }) => changes !== undefined);
-    if (mend?.changes !== undefined) takeMend(mend.changes, mend.words);
+    const finding = subject?.finding;
+    const mend = finding?.mends.find(({ changes }) => changes !== undefined);
+    if (finding !== undefined && mend?.changes !== undefined) takeMend(mend.changes, mendWords(finding, mend.words));
   };
 
   const select = useCallback((at: string) => goTo(no, at), [goTo, no]);

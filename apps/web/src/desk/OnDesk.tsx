@@ -38,7 +38,7 @@ export function OnDesk({ session, open, children }: OnDeskProps) {
       // a mend decides; it never says that something was measured or seen
       const strays = !changes.every(isMendChange);
       const refusal = strays ? 'A mend changes choices only.' : edit(changes, words);
-      say(refusal === undefined ? `${words.replace(/\.$/, '')}: done. ${wayBack()}` : `Not taken. ${refusal}`);
+      say(refusal === undefined ? `${words.replace(/\.$/, '')}. Done; ${wayBack()}` : `Not taken. ${refusal}`);
     },
     [edit],
   );

@@ -1,9 +1,9 @@
-/** Typing that pauses longer than this is another step. */
-const ONE_STEP_WITHIN_MS = 10_000;
+/** A figure stepped up by its key is one step; one taken anew after a pause, however short a pen's, is another. */
+const ONE_STEP_WITHIN_MS = 1_500;
 
 /**
- * Names for steps: edits of one meaning at one place that follow each other are one step, so that a field typed into
- * letter by letter is taken back at once, and the same field of another thing is not.
+ * Names for steps: edits of one meaning at one place that follow each other at once are one step, so that a figure held
+ * on its arrow key is taken back at once, and the same field of another thing is not.
  *
  * @returns a function of what an edit says and where it is made; without it the step stands alone.
  */

@@ -1,5 +1,6 @@
 import { designSignature } from '@eaveline/job';
 import type { Change, Finding, Mend } from '@eaveline/plan';
+import { mendWords } from '../checks/mendWords.ts';
 import { useJob } from '../job/JobContext.tsx';
 import { Act } from '../parts/Act.tsx';
 import { countWord, sentence } from '../words/count.ts';
@@ -13,7 +14,9 @@ export interface MendListProps {
 }
 
 /** The ways out of a finding: a choice to change at a press, or an act for somebody on site. */
-export function MendList({ finding: { mends, unit }, onMend }: MendListProps) {
+export function MendList({ finding, onMend }: MendListProps) {
+  const { mends, unit } = finding;
+  const take: MendListProps['onMend'] = (changes, words) => onMend(changes, mendWords(finding, words));
   const { job } = useJob();
   if (mends.length === 0) return null;
   const signature = designSignature(job);
@@ -24,7 +27,7 @@ export function MendList({ finding: { mends, unit }, onMend }: MendListProps) {
       <h3>{title}</h3>
       <ul>
         {mends.map((mend) => (
-          <MendLine key={mend.words} mend={mend} unit={unit ?? ''} main={mend === first} onMend={onMend} />
+          <MendLine key={mend.words} mend={mend} unit={unit ?? ''} main={mend === first} onMend={take} />
         ))}
       </ul>
       {first !== undefined && signature?.of === 'this design' && (

@@ -53,7 +53,7 @@ walk('the mend on the pad does the same at one press, and Z takes it back', asyn
   await settled(page, '04');
   expect(await saysOfA(page)).toMatch(/fed at drop 5, .* meets$/);
   expect(await page.getByRole('main').getByRole('status').textContent()).toBe(
-    'Feed it at the fifth drop: done. Z takes it back.',
+    'Trunk A: feed it at the fifth drop. Done; Z takes it back.',
   );
   await soon(async () => (await keptTrunkA(page, server.url)).feedDrop).toBe(5);
 
