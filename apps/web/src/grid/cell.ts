@@ -1,17 +1,9 @@
 import { plainFigures, readConductorSize, readQuantity } from '@eaveline/job';
 import type { Change } from '@eaveline/plan';
 import { valueAt } from '../job/path.ts';
+import type { CellRefusal } from './cellRefusal.ts';
 import { type Column, mayBeEmpty, type PickColumn, type QuantityColumn, type TypedColumn } from './column.ts';
 import { pickTyped } from './pickTyped.ts';
-
-/** Why a text is not taken into a cell. */
-export interface CellRefusal {
-  /** `twelve is no number`. */
-  readonly found: string;
-  readonly wanted: string;
-  /** The way out, a sentence. */
-  readonly mend: string;
-}
 
 export type ReadCell =
   | { readonly kind: 'changes'; readonly changes: readonly Change[] }

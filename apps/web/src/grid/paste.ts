@@ -1,7 +1,8 @@
 import type { Job, JobRemark } from '@eaveline/job';
 import type { Change } from '@eaveline/plan';
 import { changeJob } from '../job/changeJob.ts';
-import { type CellRefusal, cellText, plainCellText, readCell } from './cell.ts';
+import { cellText, plainCellText, readCell } from './cell.ts';
+import type { CellRefusal } from './cellRefusal.ts';
 import { type Column, columnName, type GridRow } from './column.ts';
 import type { Block } from './spots.ts';
 

@@ -1,7 +1,7 @@
 import { readConductorSize } from '@eaveline/job';
 import { folded } from '../book/folded.ts';
 import { countWord } from '../words/count.ts';
-import type { CellRefusal } from './cell.ts';
+import type { CellRefusal } from './cellRefusal.ts';
 import type { Option, PickColumn } from './column.ts';
 
 export type PickTyped = { readonly option: Option } | { readonly why: CellRefusal };
