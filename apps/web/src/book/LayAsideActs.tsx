@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { saveText } from '../job/saveText.ts';
 import { Act } from '../parts/Act.tsx';
 import { asText } from './asText.ts';
+import styles from './BookPage.module.css';
 import { layAside, type ServerCopy, serverCopyOf } from './layAside.ts';
 import { keepParts } from './useBook.ts';
 
@@ -36,25 +37,27 @@ export function LayAsideActs({ id, name, document, onDone }: LayAsideActsProps) 
   return (
     <>
       <p className="small">{COPY_WORDS[copy]}</p>
-      <Act
-        onPress={() => {
-          saveText(`${id}.as-kept.json`, asText(document));
-          setSaved(true);
-        }}
-        label={`Save what is there of ${name}`}
-      >
-        Save what is there
-      </Act>{' '}
-      {copy === 'opens' && (
-        <Act onPress={() => void lay()} label={`Lay ${name} aside and take the server’s`}>
-          Lay it aside and take the server’s
+      <div className={styles.bar}>
+        <Act
+          onPress={() => {
+            saveText(`${id}.as-kept.json`, asText(document));
+            setSaved(true);
+          }}
+          label={`Save what is there of ${name}`}
+        >
+          Save what is there
         </Act>
-      )}
-      {copy !== 'opens' && copy !== 'asking' && saved && (
-        <Act onPress={() => void lay()} label={`Lay ${name} aside`}>
-          Lay it aside
-        </Act>
-      )}
+        {copy === 'opens' && (
+          <Act onPress={() => void lay()} label={`Lay ${name} aside and take the server’s`}>
+            Lay it aside and take the server’s
+          </Act>
+        )}
+        {copy !== 'opens' && copy !== 'asking' && saved && (
+          <Act onPress={() => void lay()} label={`Lay ${name} aside`}>
+            Lay it aside
+          </Act>
+        )}
+      </div>
       {refused !== undefined && <p role="alert">{refused}</p>}
     </>
   );

@@ -17,7 +17,7 @@ test('a town is named with or without its brackets, in any case', () => {
 });
 
 test('a name that fits none or several is said, and not passed over', () => {
-  expect(named('Melborne')).toBe('No town called Melborne is known. Type the coordinates below.');
+  expect(named('Melborne')).toBe('No town called Melborne is known. Type latitude and longitude.');
   expect(named('Port')).toMatch(/^Pick one: .*Port Hedland, AU/);
   expect(named('')).toBeUndefined();
 });

@@ -90,7 +90,7 @@ export function townNamed(towns: readonly Town[], typed: string): Town | string 
   const [only] = named;
   if (only !== undefined && named.length === 1) return only;
   const near = named.length > 0 ? named : towns.filter(({ words }) => folded(words).includes(text));
-  if (near.length === 0) return `No town called ${typed.trim()} is known. Type the coordinates below.`;
+  if (near.length === 0) return `No town called ${typed.trim()} is known. Type latitude and longitude.`;
   if (text.length < 3) return undefined;
   const some = near.slice(0, 4).map(({ words }) => words);
   return `Pick one: ${some.join(' · ')}${near.length > some.length ? ', and more' : ''}.`;

@@ -129,7 +129,7 @@ walk('a new job has the clock of its town; a town that is not known is said', as
   await page.getByLabel('Where').fill('9 Heron Way');
   const town = page.getByLabel('Town near it');
   await town.fill('Melborne');
-  await page.getByText('No town called Melborne is known. Type the coordinates below.').waitFor();
+  await page.getByText('No town called Melborne is known. Type latitude and longitude.').waitFor();
   await town.fill('melbourne');
   await soon(() => page.getByLabel('Clock').inputValue()).toBe('Australia/Melbourne');
   expect(await page.getByLabel('Latitude').inputValue()).not.toBe('');
