@@ -163,6 +163,8 @@ walk(
   async ({ server, page }) => {
     await openSheet(page, server.url, JOB, '04');
     await typeInto(length(page), '24');
+    const onServer = async () => (await page.request.get(`${server.url}/api/jobs/${JOB}`)).json();
+    await soon(async () => (await onServer()).choices.trunks.a.homeRun.lengthM).toBe(24);
     await soon(() => keeping(page).textContent()).toContain('All kept');
     await damage(page);
     await page.reload();
