@@ -82,7 +82,11 @@ export function jobRoutes(app: FastifyInstance, { store, validate, now, pack }: 
       const revision = Number(params.revision);
       const saved = Number.isSafeInteger(revision) ? await store.stateAt(params.id, revision) : undefined;
       if (saved === undefined) return reply.code(404).send(noSuchRevision(params.id, params.revision));
-      return reply.header('etag', eTag(saved.revision)).send(saved.document);
+      return reply
+        .header('etag', eTag(saved.revision))
+        .header('last-modified', new Date(saved.savedAt).toUTCString())
+        .header('cache-control', 'no-cache')
+        .send(saved.document);
     },
   );
 

@@ -35,7 +35,7 @@ export function testServer(...jobs: readonly Job[]): TestServer {
     async stateAt(id, count) {
       reach();
       const found = kept.get(id);
-      return found?.revision === count ? found.document : undefined;
+      return found?.revision === count ? { document: found.document, revision: `"${count}"` } : undefined;
     },
     async put(id, document, revision): Promise<Saved> {
       reach();

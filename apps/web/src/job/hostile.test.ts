@@ -72,7 +72,7 @@ function world(seed: number) {
   const server: JobServer = {
     list: () => reach(() => [{ id: ID, name: practiceYard.name, region: 'iec-eu/gb', updated: `${saved.length}` }]),
     get: () => reach(() => ({ document: structuredClone(saved.at(-1)), revision: `"${saved.length}"` })),
-    stateAt: (_id, count) => reach(() => structuredClone(saved[count - 1])),
+    stateAt: (_id, count) => reach(() => ({ document: structuredClone(saved[count - 1]), revision: `"${count}"` })),
     put: (_id, document, revision) =>
       reach(() => {
         if (JSON.stringify(document) === JSON.stringify(saved.at(-1)))

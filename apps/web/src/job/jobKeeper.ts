@@ -65,6 +65,7 @@ const TRY_AGAIN_AFTER_MS = 10_000;
 const FOLD_FROM = 300;
 
 const BEGUN: Reason = { who: '', what: 'Begun', device: '', step: 'begun', kind: 'begun' };
+const BEGUN_AGAIN = 'Begun again: the history before did not read';
 const READ: Reason = { ...BEGUN, what: 'Filled in by reading it', step: 'read', kind: 'taken in' };
 
 const nothingIn = ({ snapshot, changes }: StoredHistory) => snapshot === undefined && changes.length === 0;
@@ -199,7 +200,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
         return true;
       }
     };
-    let reason = BEGUN;
+    let again: Reason | undefined;
     let atS = 0;
     for (;;) {
       await writing;
@@ -210,7 +211,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       if (nothingIn(history)) {
         // whoever is first begins it: two beginnings of two states would never read together
         const first = withoutLoose(base);
-        const begun = beginDocument(parsed(first).job ?? first, reason, atS);
+        const begun = beginDocument(parsed(first).job ?? first, again ?? begunAs(base), atS);
         try {
           history = await store.begin(id, begun.changes);
         } catch {
@@ -228,7 +229,7 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
         onNotice(
           `The history of this job does not read (${error.message}). The job stands as it was last kept, and a new history begins here. What does not read is laid aside on this device, whole.`,
         );
-        reason = { ...BEGUN, what: 'Begun again: the history before did not read' };
+        again = { ...BEGUN, what: BEGUN_AGAIN };
         atS = nowS();
       }
     }
@@ -337,8 +338,17 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
     const [first] = opened.moments();
     const mark = kept?.server;
     // taken on from the server before there was a history: they agreed on what it began with
-    if (kept !== undefined && mark?.heads.length === 0 && first?.reason.what === BEGUN.what) {
+    if (
+      kept !== undefined &&
+      mark?.heads.length === 0 &&
+      first?.reason.kind === 'begun' &&
+      first.reason.what !== BEGUN_AGAIN
+    ) {
       kept = { ...kept, server: { ...mark, heads: [first.hash] } };
+    }
+    // a history begun again does not know the moment of before; what the server holds is still what it was
+    if (kept !== undefined && mark !== undefined && !opened.has(mark.heads) && first?.reason.what === BEGUN_AGAIN) {
+      kept = { ...kept, server: { ...mark, heads: [] } };
     }
     takeLoose(opened);
     writtenBefore = [];
@@ -442,6 +452,12 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       });
     },
   };
+}
+
+/** How a history begins: of a job the server had for longer, only with its newest state. */
+function begunAs({ server }: KeptJob): Reason {
+  const saves = countOfRevision(server?.revision);
+  return saves > 1 ? { ...BEGUN, what: `Taken on from the firm’s server, as its save ${saves} has it` } : BEGUN;
 }
 
 /** A count that grows with the server's revisions, and goes on where the server was put back to an earlier one. */

@@ -38,8 +38,8 @@ export interface JobServer {
   list(): Promise<readonly ListedJob[]>;
   /** Undefined where there is no such job. */
   get(id: string): Promise<ServedJob | undefined>;
-  /** The document as it was saved then, counted from 1; undefined where the server does not know. */
-  stateAt(id: string, count: number): Promise<unknown>;
+  /** The job as it was saved then, counted from 1; undefined where the server does not know. */
+  stateAt(id: string, count: number): Promise<ServedJob | undefined>;
   /** Without a revision it is written over whatever is there; with `NEVER_SAVED` only where there is nothing. */
   put(id: string, document: unknown, revision?: string): Promise<Saved>;
 }
@@ -62,6 +62,15 @@ async function problemWords(response: Response): Promise<string> {
   return `${first.at}: found ${first.found}; wanted ${first.wanted}. ${first.mend}`;
 }
 
+async function servedIn(response: Response): Promise<ServedJob> {
+  const savedMs = Date.parse(response.headers.get('last-modified') ?? '');
+  return {
+    document: await response.json(),
+    revision: response.headers.get('etag') ?? undefined,
+    ...(Number.isNaN(savedMs) ? {} : { savedAtS: Math.floor(savedMs / 1000) }),
+  };
+}
+
 /** Jobs over HTTP, from the server this page came from. */
 export const jobServer: JobServer = {
   async list() {
@@ -73,18 +82,13 @@ export const jobServer: JobServer = {
     const response = await ask(`/api/jobs/${encodeURIComponent(id)}`);
     if (response.status === 404) return undefined;
     if (!response.ok) throw new ServerAway(await problemWords(response));
-    const savedMs = Date.parse(response.headers.get('last-modified') ?? '');
-    return {
-      document: await response.json(),
-      revision: response.headers.get('etag') ?? undefined,
-      ...(Number.isNaN(savedMs) ? {} : { savedAtS: Math.floor(savedMs / 1000) }),
-    };
+    return servedIn(response);
   },
   async stateAt(id, count) {
     const response = await ask(`/api/jobs/${encodeURIComponent(id)}/revisions/${count}`);
     if (response.status === 404) return undefined;
     if (!response.ok) throw new ServerAway(await problemWords(response));
-    return response.json();
+    return servedIn(response);
   },
   async put(id, document, revision) {
     const headers: Record<string, string> = { 'content-type': 'application/json' };

@@ -30,7 +30,10 @@ function oneJobServer(first: unknown = kestrelRise) {
   const server = {
     away: false,
     job: () => document as Job,
-    stateAt: async (_id: string, count: number) => (count === revision ? document : states.get(count)),
+    stateAt: async (_id: string, count: number) => ({
+      document: count === revision ? document : states.get(count),
+      revision: `"${count}"`,
+    }),
     somebodyElseSaves(change: (job: Job) => void) {
       states.set(revision, document);
       document = structuredClone(document);
@@ -626,4 +629,11 @@ describe('the plan beside the job', () => {
     expect(state().notWorkedOut).toBe('no such climate');
     expect(state().keeping.device.kind).toBe('kept');
   });
+});
+
+test('a history of a job the server has had for longer begins with what it is: its newest state, taken on', async () => {
+  const server = oneJobServer();
+  server.somebodyElseSaves((job) => Object.assign(job, { about: 'Gate code 4711' }));
+  const { session } = await opened({ server });
+  expect(session.history()?.map(({ what }) => what)).toEqual(['Taken on from the firm’s server, as its save 2 has it']);
 });

@@ -1,7 +1,7 @@
 import type { Job } from '@eaveline/job';
 import type { JobDocument, Reason } from '@eaveline/sync';
 import { editsBetween } from '@eaveline/sync/edits';
-import type { ServerMark } from '@eaveline/sync/store';
+import type { ServerMark, StoredChange } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
 import type { JobKeeper } from './jobKeeper.ts';
 import { countOfRevision, type JobServer, NEVER_SAVED, type ServedJob } from './jobServer.ts';
@@ -36,6 +36,15 @@ export interface ServerMeeting {
   /** What is on its way goes to its end; nothing is begun after that. */
   close(): void;
 }
+
+/** Where a state of the server's grew from, and the saves of others that led to it. */
+interface Grown {
+  readonly base: readonly string[];
+  readonly since: readonly ServedJob[];
+}
+
+/** A document as a job where it reads as one, as it is where it does not. */
+const readable = (document: unknown) => parsed(document).job ?? document;
 
 const SEND_AFTER_MS = 600;
 const TRY_AGAIN_AFTER_MS = 10_000;
@@ -78,37 +87,43 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
   }
 
   /**
-   * The state the server's grew from: the one both last agreed on, or one of this device that the server saved next,
-   * and whose answer never came. What arrived is no news of somebody else.
+   * What of this device the server's state grew from, and what was saved there since: from the state both last agreed
+   * on, save by save. A save of this device whose answer never came is no news of somebody else.
    */
-  async function grownFrom(
-    document: JobDocument,
-    served: ServedJob,
-    theirs: Job,
-  ): Promise<readonly string[] | undefined> {
+  async function grownFrom(document: JobDocument, served: ServedJob): Promise<Grown | undefined> {
     const { server: mark, sent = [] } = keeper.kept() ?? {};
     const names = (heads: readonly string[]) => heads.length > 0 && document.has(heads);
-    let base = mark !== undefined && names(mark.heads) ? mark.heads : undefined;
-    const newest = countOfRevision(served.revision);
-    let next = mark === undefined ? 1 : countOfRevision(mark.revision) + 1;
-    if (Number.isNaN(next - newest)) next = newest; // it does not count: only the newest can be compared
-    for (let looked = 0; looked < LOOKED_AT_MOST; looked += 1, next += 1) {
-      const saved = next < newest ? await server.stateAt(id, next) : theirs;
-      const state = parsed(saved).job ?? saved;
-      // where the device had no room to say what was sent, it still stood there
-      const stood = [
-        ...sent.map(({ heads }) => heads).filter(names),
-        ...document.statesSince(base ?? [], STOOD_AT_MOST),
-      ];
-      const ours = stood.find((heads) => {
-        const then = document.jobAt(heads);
-        return editsBetween(parsed(then).job ?? then, state).length === 0;
-      });
-      if (ours === undefined) break;
-      base = ours;
-      if (!(next < newest)) break;
+    const agreed = mark !== undefined && names(mark.heads) ? mark.heads : undefined;
+    // where the device had no room to say what was sent, it still stood there
+    const stood = [
+      ...sent.map(({ heads }) => heads).filter(names),
+      ...document.statesSince(agreed ?? [], STOOD_AT_MOST),
+    ];
+    const states = stood.map((heads) => ({ heads, job: readable(document.jobAt(heads)) }));
+    let base = agreed;
+    let since: ServedJob[] = [];
+    for (const saved of await savesSince(mark, served)) {
+      const state = readable(saved.document);
+      const ours = states.find(({ job }) => editsBetween(job, state).length === 0);
+      if (ours !== undefined) {
+        base = ours.heads;
+        since = []; // it was saved over them, so it has them
+      } else if (base !== undefined) since = [...since, saved];
     }
-    return base;
+    return base && { base, since };
+  }
+
+  /** The server's saves after a mark, the newest among them; of very many the first few and the newest. */
+  async function savesSince(mark: ServerMark | undefined, newest: ServedJob): Promise<readonly ServedJob[]> {
+    const saves: ServedJob[] = [];
+    const last = countOfRevision(newest.revision);
+    const first = mark === undefined ? 1 : countOfRevision(mark.revision) + 1;
+    // where it does not count, only the newest is known
+    for (let count = first; count < last && saves.length < LOOKED_AT_MOST - 1; count += 1) {
+      const saved = await server.stateAt(id, count);
+      if (saved !== undefined) saves.push(saved);
+    }
+    return [...saves, newest];
   }
 
   /** An answer that took its time may be of before what is known by now; one asked for anew is of now. */
@@ -136,36 +151,49 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       agree(served.revision, document.heads());
       return true;
     }
-    const base = await grownFrom(document, served, theirs);
-    if (base === undefined)
+    const grown = await grownFrom(document, served);
+    if (grown === undefined)
       return apart(
         'This device and the server hold two states of this job that did not grow from one.',
         served,
         theirs,
       );
-    const reason: Reason = {
-      who: '',
-      what: 'Taken in from the firm’s server',
-      device: '',
-      step: `server ${served.revision}`,
-      kind: 'taken in',
-    };
-    // no moment of this page's: another that takes in the same has to come to the very same
-    const atS = served.savedAtS ?? document.lastAtS(base);
     // tried on a copy first: what does not read together is never written
     const copy = openDocument({ snapshot: document.snapshot(), changes: [] });
-    copy.takeIn(theirs, base, reason, atS);
+    takeSaves(copy, grown);
     if (parsed(copy.job()).job === undefined)
       return apart('Somebody else changed this job meanwhile, and the two do not go together.', served, theirs);
-    const changes = document.takeIn(theirs, base, reason, atS);
+    const { changes, at } = takeSaves(document, grown);
     const { job } = parsed(document.job());
     if (job === undefined) throw new Error('The job read together on a copy, and not in place');
     if (changes.length > 0) keeper.keep(job, changes);
-    const [branch] = changes;
-    const met = markOf(served.revision, branch === undefined ? base : [branch.hash]);
+    const met = markOf(served.revision, at);
     if (met !== undefined) keeper.agreed(met);
     if (changes.length > 0) onTaken(job);
     return true;
+  }
+
+  /**
+   * Takes the saves of others in, each as a branch from the one before it: whichever page does it, and from whichever
+   * mark, comes to the very same changes.
+   */
+  function takeSaves(document: JobDocument, { base, since }: Grown) {
+    let at = base;
+    const changes: StoredChange[] = [];
+    for (const { document: saved, revision, savedAtS } of since) {
+      const reason: Reason = {
+        who: '',
+        what: 'Taken in from the firm’s server',
+        device: '',
+        step: `server ${revision}`,
+        kind: 'taken in',
+      };
+      const taken = document.takeIn(readable(saved), at, reason, savedAtS ?? document.lastAtS(at));
+      changes.push(...taken);
+      const [branch] = taken;
+      if (branch !== undefined) at = [branch.hash];
+    }
+    return { changes, at };
   }
 
   async function send(over: boolean): Promise<void> {
