@@ -1,13 +1,22 @@
 import type { Plugin } from 'vite';
 
-/** Files a page is drawn from, by the beginning of its address. */
-type Early = readonly (readonly [startsWith: string, source: string])[];
+/** What a page needs, by the beginning of its address. */
+export interface Early {
+  readonly startsWith: string;
+  /** The module it is drawn from. */
+  readonly drawnFrom: string;
+  /**
+   * Modules and other files it wants a moment later. They are fetched when there is nothing else to fetch, and are not
+   * begun: a phone may be out of reach by then.
+   */
+  readonly wantedLater: readonly RegExp[];
+}
 
 /**
  * Has a page fetch the part it is drawn from beside the frame, and not after it: a small script in the head looks at
  * the address and names the files. What is drawn, and when, stays with the router.
  */
-export function earlyParts(early: Early): Plugin {
+export function earlyParts(early: readonly Early[]): Plugin {
   return {
     name: 'early-parts',
     apply: 'build',
@@ -37,10 +46,19 @@ export function earlyParts(early: Early): Plugin {
           return [...scripts, ...styles];
         };
         const atOnce = new Set(filesOf(entry.fileName));
-        const parts = early.map(([startsWith, source]) => {
-          const chunk = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith(source));
-          if (chunk === undefined) this.error(`${source} is no part that is fetched by itself.`);
-          return [startsWith, filesOf(chunk.fileName).filter((file) => !atOnce.has(file))] as const;
+        const parts = early.map(({ startsWith, drawnFrom, wantedLater }) => {
+          const chunk = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith(drawnFrom));
+          if (chunk === undefined) this.error(`${drawnFrom} is no part that is fetched by itself.`);
+          const now = filesOf(chunk.fileName).filter((file) => !atOnce.has(file));
+          const later = wantedLater.flatMap((wanted) => {
+            const found = Object.values(bundle).filter((file) =>
+              wanted.test((file.type === 'chunk' ? file.facadeModuleId : undefined) ?? file.fileName),
+            );
+            if (found.length === 0) this.error(`${wanted} names no file of the app.`);
+            return found.flatMap((file) => (file.type === 'chunk' ? filesOf(file.fileName) : [file.fileName]));
+          });
+          const known = new Set([...atOnce, ...now]);
+          return [startsWith, now, [...new Set(later)].filter((file) => !known.has(file))] as const;
         });
         const fileName = this.getFileName(this.emitFile({ type: 'asset', name: 'early.js', source: scriptOf(parts) }));
         const text = typeof html.source === 'string' ? html.source : new TextDecoder().decode(html.source);
@@ -50,17 +68,14 @@ export function earlyParts(early: Early): Plugin {
   };
 }
 
-function scriptOf(parts: readonly (readonly [string, readonly string[]])[]): string {
-  return `for (const [startsWith, files] of ${JSON.stringify(parts)}) {
+function scriptOf(parts: readonly (readonly [string, readonly string[], readonly string[]])[]): string {
+  return `for (const [startsWith, files, later] of ${JSON.stringify(parts)}) {
   if (!location.pathname.startsWith(startsWith)) continue;
-  for (const file of files) {
-    const link = document.createElement('link');
-    if (file.endsWith('.css')) Object.assign(link, { rel: 'preload', as: 'style' });
-    else link.rel = 'modulepreload';
-    link.crossOrigin = '';
-    link.href = '/' + file;
-    document.head.append(link);
-  }
+  const link = (file, how) => {
+    document.head.append(Object.assign(document.createElement('link'), how, { crossOrigin: '', href: '/' + file }));
+  };
+  for (const file of files) link(file, file.endsWith('.css') ? { rel: 'preload', as: 'style' } : { rel: 'modulepreload' });
+  for (const file of later) link(file, { rel: 'prefetch' });
 }
 `;
 }

@@ -54,8 +54,15 @@ const onDevice = VitePWA({
   },
 });
 
+/** A job is drawn by its desk, and has its history opened after its first figures. */
+const aJob = {
+  startsWith: '/job/',
+  drawnFrom: '/src/desk/deskPages.ts',
+  wantedLater: [/packages\/sync\/src\/index\.ts$/, /automerge.*\.wasm/],
+};
+
 export default defineConfig({
-  plugins: [react(), earlyParts([['/job/', '/src/desk/deskPages.ts']]), onDevice],
+  plugins: [react(), earlyParts([aJob]), onDevice],
   resolve: { conditions: ['source', 'module', 'browser', 'production'] },
   worker: { format: 'es', rolldownOptions: { treeshake } },
   build: { target: 'es2022', rolldownOptions: { treeshake } },

@@ -205,8 +205,6 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
 
   /** The first figures do not wait for the history: opening it takes the page's own thread as long as they take. */
   async function afterFirstPlan(planned: Promise<void>): Promise<void> {
-    // what it is opened with is fetched beside them: a phone may be out of reach a moment later
-    documents().catch(() => {}); // missed where the history is opened
     await Promise.race([planned, new Promise<void>((goOn) => void later(goOn, FIRST_PLAN_MS))]);
   }
 
