@@ -31,12 +31,19 @@ export function StepPart({ step, standing, onLook }: StepPartProps) {
     const hole = holes.find((each) => each.path === path && (each.kind === 'fact' || each.kind === 'not seen'));
     return hole === undefined ? undefined : neededBy(hole);
   };
+  // what may be photographed hangs on it
+  const first = step.asks.find(({ path }) => path === step.photo?.after);
   return (
     <FactDeskContext value={desk}>
       <WhoPart />
       {step.cautions.map(({ head, body }) => (
         <Caution key={head} words={head} more={body} />
       ))}
+      {first !== undefined && (
+        <div className={styles.asks}>
+          <AskField asked={first} needed={needed(first.path)} onLook={() => onLook(first.path)} />
+        </div>
+      )}
       {step.photo !== undefined && (
         <>
           <PhotoField key={step.id} {...step.photo} seen={seenAt(job, step.photo.of)} />
@@ -44,9 +51,11 @@ export function StepPart({ step, standing, onLook }: StepPartProps) {
         </>
       )}
       <div className={styles.asks}>
-        {step.asks.map((asked) => (
-          <AskField key={asked.path} asked={asked} needed={needed(asked.path)} onLook={() => onLook(asked.path)} />
-        ))}
+        {step.asks
+          .filter((asked) => asked !== first)
+          .map((asked) => (
+            <AskField key={asked.path} asked={asked} needed={needed(asked.path)} onLook={() => onLook(asked.path)} />
+          ))}
       </div>
       {step.thing?.list.at === 'roof.planes' && (
         <MeasuresLine plane={factAt(job, step.thing.path) as Parameters<typeof MeasuresLine>[0]['plane']} />

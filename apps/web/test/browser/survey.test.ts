@@ -95,10 +95,10 @@ walk(
     // the photograph first: made small, kept on the phone, named in the job
     await soon(() => title(page).textContent()).toBe('Board');
     await page
-      .getByLabel('Photograph. The board with its cover off, ratings legible')
+      .getByLabel('Photograph. The board closed, its plate legible: the cover stays on')
       .setInputFiles({ name: 'board.png', mimeType: 'image/png', buffer: grey(2000, 1500) });
     await page.getByText(/^Kept on this phone\./).waitFor();
-    await page.getByRole('img', { name: 'The board with its cover off' }).waitFor();
+    await page.getByRole('img', { name: 'The board closed' }).waitFor();
     expect(await keptPhoto(page)).toEqual({ of: 'board', by: 'Nia', width: 1600, height: 1200, type: 'image/jpeg' });
 
     // a reading, with its instrument and hour

@@ -91,6 +91,8 @@ export interface WantedPhoto {
   /** Path below `facts` whose provenance names it: `board`. */
   readonly of: string;
   readonly what: string;
+  /** Path of the question that is asked before it is taken: its answer decides what may be photographed. */
+  readonly after?: string;
 }
 
 const number = (unit: string): Answer => ({ kind: 'number', unit });

@@ -115,8 +115,8 @@ export function surveySteps(job: Job): SurveyStep[] {
       what: 'The meter, its number legible',
     }),
     house('board', 'Board', boardQuestions, job, {
-      of: 'board',
-      what: 'The board with its cover off, ratings legible',
+      ...{ of: 'board', after: 'board.backing' },
+      what: boardPhoto(facts.board.backing),
     }),
     house('live', 'Measured live', liveQuestions, job),
     ...listed('walls', 'Battery walls', walls, job),
@@ -166,6 +166,13 @@ function house(
     lists: [],
     ...(photo === undefined ? {} : { photo }),
   };
+}
+
+/** A cover comes off only a board that surely holds no asbestos; until then the photograph is of the board as it hangs. */
+function boardPhoto(backing: Job['facts']['board']['backing']): string {
+  if (backing === undefined) return 'The board closed; open only once its backing is surely no asbestos';
+  if (backing === 'unknown' || backing === 'asbestos') return 'The board closed, its plate legible: the cover stays on';
+  return 'The board with its cover off, ratings legible';
 }
 
 function attic(id: string, plane: Job['facts']['roof']['planes'][string], job: Job): SurveyStep {

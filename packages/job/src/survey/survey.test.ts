@@ -123,3 +123,20 @@ test('between two verges ridge and eave are one length; a hip may be shorter', (
     'ridge against eave',
   ]);
 });
+
+test('what is photographed at a board hangs on its backing, which is asked first: a cover stays on until no asbestos is sure', () => {
+  const wanted = (backing: 'metal' | 'unknown' | 'asbestos' | undefined) => {
+    const { backing: _, ...board } = kestrelRise.facts.board;
+    const facts = { ...kestrelRise.facts, board: backing === undefined ? board : { ...board, backing } };
+    const step = surveySteps({ ...kestrelRise, facts }).find(({ id }) => id === 'board');
+    expect(step?.photo?.after).toBe('board.backing');
+    expect(step?.asks.map(({ path }) => path)).toContain('board.backing');
+    return step?.photo?.what;
+  };
+  // HSE guidance on asbestos in old switchboards, from memory: presume it until a sample says no
+  expect(wanted('metal')).toMatch(/cover off/);
+  for (const unsure of ['unknown', 'asbestos', undefined] as const) {
+    expect(wanted(unsure)).toMatch(/^The board closed/);
+    expect(wanted(unsure)).not.toMatch(/cover off/);
+  }
+});

@@ -132,11 +132,15 @@ function instrumentTable(): Part {
 /** One place of the walk. Things of a list stand in the table of their list, not in a step of their own. */
 function stepParts(step: SurveyStep, before: SurveyStep | undefined, standing: SurveyStanding, job: Job): Part[] {
   if (step.thing !== undefined) return [];
+  // what may be photographed hangs on it
+  const asked = step.asks.filter(({ path }) => path === step.photo?.after);
+  const others = step.asks.filter((ask) => !asked.includes(ask));
   const blocks: Part[] = [
     // one stands under the last attic still in the same roof: the caution was read a moment ago
     ...(before?.part === step.part ? [] : step.cautions.map(({ head, body }) => caution(head, body))),
+    ...(asked.length === 0 ? [] : [askTable(asked, standing.holes, job)]),
     ...(step.photo === undefined ? [] : [photoLine(step.photo.what, seenAt(job, step.photo.of)?.photo !== undefined)]),
-    ...(step.asks.length === 0 ? [] : [askTable(step.asks, standing.holes, job)]),
+    ...(others.length === 0 ? [] : [askTable(others, standing.holes, job)]),
     ...step.lists.flatMap((list) => listParts(list, standing, job)),
   ];
   const [first, ...rest] = blocks;
