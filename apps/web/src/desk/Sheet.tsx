@@ -7,6 +7,7 @@ import type { OpenJob } from '../job/jobSession.ts';
 import { Act } from '../parts/Act.tsx';
 import { useLate } from '../plan/useLate.ts';
 import { Drawn } from './Drawn.tsx';
+import { headWithFails } from './headWithFails.ts';
 import { planFor, STALE_AFTER_MS, staleOn } from './sheetStages.ts';
 import type { SheetProps } from './sheetView.ts';
 import { titleCells } from './titleCells.ts';
@@ -76,7 +77,7 @@ export function Sheet({ no, open, said, selected, listed, onSelect }: SheetPartP
     <SheetFrame
       no={no}
       cells={cells}
-      head={view.head(plan, job)}
+      head={headWithFails(no, view.head(plan, job), plan.checks.findings)}
       notice={notice}
       leavesOut={view.leavesOut(plan)}
       stale={stale}

@@ -6,7 +6,7 @@ import { ruleWords } from '../words/ruleWords.ts';
 import type { SheetView } from './sheetView.ts';
 
 /** `Trunk rise, Trunk A`: short enough for the box of a pad. */
-function findingName({ rule, about }: Finding): string {
+export function findingName({ rule, about }: Finding): string {
   return `${ruleWords(rule)}, ${about.name}`;
 }
 

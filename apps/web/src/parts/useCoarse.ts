@@ -10,5 +10,9 @@ function subscribe(listener: () => void): () => void {
 
 /** True where one presses with a finger, and the keys are drawn on the glass. */
 export function useCoarse(): boolean {
-  return useSyncExternalStore(subscribe, () => matchMedia(COARSE).matches);
+  return useSyncExternalStore(
+    subscribe,
+    () => matchMedia(COARSE).matches,
+    () => false, // where there is no screen
+  );
 }
