@@ -76,5 +76,6 @@ export function ClosePart({ standing, refusal }: ClosePartProps) {
 function holeWords(hole: SurveyHole): string {
   if (hole.measures !== undefined) return `${apartWords(hole.measures)} ${neededBy(hole)}`;
   const need = neededBy(hole);
+  if (hole.kind === 'no instrument') return `No instrument is named. ${need}`;
   return hole.kind === 'not seen' ? `The region’s usual stands there; nobody has looked. ${need}` : need;
 }

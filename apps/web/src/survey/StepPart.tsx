@@ -28,7 +28,12 @@ export function StepPart({ step, standing, onLook }: StepPartProps) {
   const desk = useMemo(() => jobDesk(job, edit), [job, edit]);
   const holes = openAt(standing, step.id);
   const needed = (path: string) => {
-    const hole = holes.find((each) => each.path === path && (each.kind === 'fact' || each.kind === 'not seen'));
+    const hole = holes.find(
+      (each) =>
+        each.path === path && (each.kind === 'fact' || each.kind === 'not seen' || each.kind === 'no instrument'),
+    );
+    if (hole?.kind === 'no instrument')
+      return `No instrument is named: say with what under the answer. ${neededBy(hole)}`;
     return hole === undefined ? undefined : neededBy(hole);
   };
   // what may be photographed hangs on it

@@ -12,7 +12,7 @@ const hole = {
 } as const;
 
 test('which rules need it, or what it is for', () => {
-  expect(neededBy(hole)).toBe('Fault loop needs it.');
+  expect(neededBy(hole)).toBe('The rule on fault loop needs it.');
   expect(neededBy({ ...hole, rules: ['rafters', 'foot-spacing'] })).toBe('Rafters and foot spacing need it.');
   expect(neededBy({ rules: [], because: 'every form to the network asks for it' })).toBe(
     'Wanted, because every form to the network asks for it.',
@@ -21,7 +21,7 @@ test('which rules need it, or what it is for', () => {
 
 test('it does not close with a hole, and says which rule needs the first', () => {
   expect(refusalToClose([hole, { ...hole, path: 'board.busA' }])).toBe(
-    'Not closed. Two things are open. The first: Loop impedance, line to earth. Fault loop needs it.',
+    'Not closed. Two things are open. The first: Loop impedance, line to earth. The rule on fault loop needs it.',
   );
 });
 

@@ -8,8 +8,10 @@ import { ruleWords } from '../words/ruleWords.ts';
 export function neededBy({ rules, because }: Pick<SurveyHole, 'rules' | 'because'>): string {
   if (rules.length === 0) return `Wanted, because ${because}.`;
   const [first = '', ...others] = rules.map(ruleWords);
-  const names = listed([first, ...others.map((name) => name.charAt(0).toLowerCase() + name.slice(1))]);
-  return `${names} ${rules.length === 1 ? 'needs' : 'need'} it.`;
+  const small = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
+  // one rule may be named in the plural: free ways
+  if (others.length === 0) return `The rule on ${small(first)} needs it.`;
+  return `${listed([first, ...others.map(small)])} need it.`;
 }
 
 /** `16 800 and 16 420: more than 1 in 100 apart. Which is right?`, in whole millimetres. */

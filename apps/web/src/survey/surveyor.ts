@@ -1,4 +1,4 @@
-import { INSTRUMENTS, type Instrument } from '@eaveline/job';
+import type { Instrument } from '@eaveline/job';
 import { useSyncExternalStore } from 'react';
 
 const KEPT_AS = 'eaveline.instruments';
@@ -42,9 +42,9 @@ export function useBag(): Bag {
   }, instrumentsHere);
 }
 
-/** What a reading is said to be taken with: the one in the bag, or the sort of instrument it takes. */
+/** What a reading is said to be taken with: the one in the bag. One that is not named is not made up. */
 export function withWhat(kind: Instrument | undefined, here: Bag): string | undefined {
   if (kind === undefined) return undefined;
   const named = here[kind]?.trim();
-  return named === undefined || named === '' ? INSTRUMENTS[kind] : named;
+  return named === '' ? undefined : named;
 }

@@ -88,6 +88,7 @@ walk(
     await page.getByLabel('Surveyed by').fill('Nia');
     await page.getByText(/Instruments in the bag/).tap();
     await page.getByLabel('Loop tester').fill('loop tester 3');
+    await page.getByLabel('Tape or laser').fill('laser 1');
     onTestFinished(() => page.context().setOffline(false)); // the browser serves the next walk too
     await page.context().setOffline(true);
     await next(page, 'Go on: Board');

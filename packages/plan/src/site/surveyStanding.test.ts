@@ -147,3 +147,16 @@ test('the region’s usual colours are shown beside the question, and are no ans
   expect(holes(job, 'fact').find(({ path }) => path === 'board.wiring')?.rules).toEqual(['wiring-colours']);
   expect(usualAnswer(job, 'board.busA')).toBeUndefined();
 });
+
+test('a loop of 0.31 Ω read by Nia with nothing named keeps the survey open; with her tester it does not', () => {
+  const at = 'supply.loopOhm';
+  const read = (more: object) => inSurvey((facts) => Object.assign(facts.provenance, { [at]: { ...seen, ...more } }));
+  expect(holes(read({}), 'no instrument')).toMatchObject([
+    { step: 'live', path: at, what: 'Loop impedance, line to earth, what it was read with' },
+  ]);
+  expect(holes(read({ with: ' ' }), 'no instrument')).toHaveLength(1);
+  expect(holes(read({ with: 'loop tester 3' }), 'no instrument')).toEqual([]);
+  // what was filled in by other means is no reading, and a survey that is closed stays closed
+  expect(holes(inSurvey(), 'no instrument')).toEqual([]);
+  expect(holes({ ...read({}), state: 'design' }, 'no instrument')).toEqual([]);
+});

@@ -1,5 +1,6 @@
 import {
   type Asked,
+  type AskedStanding,
   factAt,
   type Job,
   lookedFor,
@@ -16,7 +17,7 @@ import { type WantedFact, wantedFacts } from './wantedFacts.ts';
 
 /** One hole that keeps the survey open. */
 export interface SurveyHole {
-  readonly kind: 'fact' | 'not seen' | 'two measures' | 'list' | 'photo';
+  readonly kind: 'fact' | 'not seen' | 'no instrument' | 'two measures' | 'list' | 'photo';
   /** Id of the step where it is filled. */
   readonly step: string;
   /** Path below `facts`. */
@@ -53,8 +54,8 @@ export interface SurveyStanding {
 /**
  * What keeps the survey of this job from closing, step by step.
  *
- * A hole is a wanted fact without a value and without a stated reason; a value that only the region brought; two
- * measures of a plane farther apart than the rule lets pass; a sort of thing nobody looked for; a photograph nobody
+ * A hole is a wanted fact without a value and without a stated reason; a value that only the region brought; a reading without
+ * its instrument; two measures of a plane farther apart than the rule lets pass; a sort of thing nobody looked for; a photograph nobody
  * took. The last, the region's values and the looking count while the job is in survey: a job that is past it was
  * surveyed by other means. A fact answered `nobody is sure` was asked: it is no hole, and its rule goes on asking.
  */
@@ -107,9 +108,19 @@ function factHole(job: Job, step: SurveyStep, ask: Asked, want: WantedFact | und
   const hole = { step: step.id, path: ask.path, what: whatOf(ask), rules: want?.rules ?? [], because: ask.because };
   const standing = standingOf(job, ask);
   if (standing.kind === 'assumed') return [{ ...hole, kind: 'not seen' }];
+  if (readWithNothing(job, ask, standing))
+    return [{ ...hole, kind: 'no instrument', what: `${hole.what}, what it was read with`, because: NO_INSTRUMENT }];
   if (standing.kind !== 'open' || want === undefined || ask.later !== undefined) return [];
   const answeredElsewhere = want.present || (ask.or !== undefined && factAt(job, ask.or) !== undefined);
   return answeredElsewhere ? [] : [{ ...hole, kind: 'fact' }];
+}
+
+const NO_INSTRUMENT = 'a reading is worth what it was taken with';
+
+/** A reading somebody took in this survey and did not say with what. What was filled in by other means is no reading. */
+function readWithNothing(job: Job, ask: Asked, standing: AskedStanding): boolean {
+  if (!surveying(job) || ask.with === undefined || standing.kind !== 'answered') return false;
+  return standing.seen !== undefined && (standing.seen.with ?? '').trim() === '';
 }
 
 function photoHole(step: SurveyStep): SurveyHole {
