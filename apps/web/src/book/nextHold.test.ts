@@ -26,6 +26,10 @@ test('before anything is on record the first hold point of the day comes next', 
   expect(nextHold(plan, kestrelRise)?.taskId).toBe(first?.id);
 });
 
+test('a job whose survey is still walked has no hold point yet', () => {
+  expect(holdWith((job) => Object.assign(job, { state: 'survey' }))).toBeUndefined();
+});
+
 test('a hold point is passed by a signature, or by having been done before the first day', () => {
   const hold = holdWith((job) => {
     sign(job, 'isolate');

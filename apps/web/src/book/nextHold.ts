@@ -19,10 +19,12 @@ type Held = DayTask & { readonly hold: string };
  *
  * One is passed where its task was done before the first day, where somebody signed `hold:` and the task's id, where
  * its own tests are read and none of them fails, where every unit of its plane is scanned, and where a later hold
- * point that waits for it is passed. Undefined in a job that is tested or handed over, and where all are passed.
+ * point that waits for it is passed. Undefined in a job whose survey is
+ * still walked, that has no module yet, that is tested or handed over, and where all are passed.
  */
 export function nextHold({ day, tests, array }: Parts, { state, records, choices }: Job): NextHold | undefined {
-  if (state === 'tested' || state === 'handed over') return undefined;
+  if (state === 'survey' || state === 'tested' || state === 'handed over') return undefined;
+  if (array.modules.length === 0) return undefined;
   const begins = ({ day: on = 0, startH = 0 }: DayTask) => on * 100 + startH;
   const held = day.tasks.filter((task): task is Held => task.hold !== undefined).sort((a, b) => begins(a) - begins(b));
   const gone = new Set(Object.values(records.signatures).flatMap(({ supersedes }) => supersedes ?? []));

@@ -83,3 +83,17 @@ test('a crew without a licence is told so, and the tasks still stand', () => {
 test('the same job gives the same days', () => {
   expect(dayOf(house(2, 2))).toEqual(dayOf(house(2, 2)));
 });
+
+test('no figure of the day stands outside the range beside it; where the trials lie is said in words', () => {
+  const { workings, hours } = dayOf(house(2, 2));
+  for (const { range, value } of workings) {
+    if (range === undefined || typeof value !== 'number') continue;
+    expect(value).toBeGreaterThanOrEqual(range[0]);
+    expect(value).toBeLessThanOrEqual(range[1]);
+  }
+  const time = workings.find(({ name }) => name === 'Working time');
+  expect(time?.value).toBe(hours);
+  const [soon = 0, late = 0] = [...(time?.note ?? '').matchAll(/within ([\d.]+) h/g)].map(([, h]) => Number(h));
+  expect(soon).toBeLessThan(late);
+  expect(hours).toBeLessThan(late);
+});

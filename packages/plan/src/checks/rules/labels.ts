@@ -15,7 +15,7 @@ export const labels = rule({
     return eachOrAll(
       needed.map(({ id, text, where, clause, document, seen }): Judged => {
         const about = { kind: 'document' as const, id: `label-${id}`, name: text };
-        if (context.choices.labels[id] !== false) return { about, state: 'meets', title: `“${text}” is printed.` };
+        if (context.choices.labels[id] !== false) return { about, state: 'meets', title: `“${text}” is in the pack.` };
         return {
           about,
           state: 'fails',
@@ -25,9 +25,9 @@ export const labels = rule({
         };
       }),
       {
-        about: { kind: 'document', id: 'labels', name: 'Labels' },
+        about: { kind: 'document', id: 'labels', name: 'those of the pack' },
         state: 'meets',
-        title: `${plural(needed.length, 'text')} for labels, all printed.`,
+        title: `${plural(needed.length, 'text')} for labels, none left out of the pack.`,
       },
     );
   },
