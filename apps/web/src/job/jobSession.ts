@@ -293,9 +293,10 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
         if (there.job !== read) return openKept(there.job);
         await afterFirstPlan(planned);
         await openHistory().catch(historyShut);
-        keep({ server: { kind: 'agreed', at: now() } });
         // both agree on how it began; what was typed while the history was opening is not on the server yet
-        if (keeper.document() !== undefined) meeting.sendSoon();
+        const same = newest === read || (newest !== undefined && editsBetween(read, newest).length === 0);
+        keep({ server: same ? { kind: 'agreed', at: now() } : { kind: 'sending' } });
+        if (keeper.document() !== undefined || !same) meeting.sendSoon();
       } catch (error) {
         if (state.kind !== 'open') become({ kind: 'away', words: wordsOf(error) });
         else throw error;

@@ -12,6 +12,13 @@ const homeRun = ['choices', 'trunks', 'a', 'homeRun', 'lengthM'];
 const crew = ['Nia', 'Ode'];
 const line = { unit: 'm', optional: false, shown: '31', placeholder: 'not measured', describedBy: 'line-said' };
 const draft = (text: string | undefined) => ({ text, type: nothing, take: nothing, putBack: nothing });
+/** It stands under a label, as in every field: by itself it has no name. */
+const onLine = (id: string, text: string | undefined, refused: boolean) => (
+  // biome-ignore lint/a11y/noLabelWithoutControl: its control is the line within; an id would stand three times on this page
+  <label>
+    Home run <QuantityInput {...line} id={id} draft={draft(text)} refused={refused} />
+  </label>
+);
 const answers = (take: string) => ({ take, onTake: nothing, onPutBack: nothing });
 const keys = { letters: false, onText: nothing, onLetters: nothing };
 
@@ -42,9 +49,9 @@ export const filling: readonly Specimen[] = [
     group: 'Filling in',
     says: 'The line a quantity is typed on: a draft until Enter, or until it is left.',
     states: [
-      { state: 'rest', show: <QuantityInput {...line} id="line-rest" draft={draft(undefined)} refused={false} /> },
-      { state: 'typed', show: <QuantityInput {...line} id="line-typed" draft={draft('12 ft')} refused={false} /> },
-      { state: 'refused', show: <QuantityInput {...line} id="line-refused" draft={draft('12 furlongs')} refused /> },
+      { state: 'rest', show: onLine('line-rest', undefined, false) },
+      { state: 'typed', show: onLine('line-typed', '12 ft', false) },
+      { state: 'refused', show: onLine('line-refused', '12 furlongs', true) },
     ],
   },
   {
