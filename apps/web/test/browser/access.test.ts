@@ -24,8 +24,9 @@ async function violations(page: Page): Promise<string[]> {
   for (const paper of PAPERS) {
     await layPaper(page, paper);
     const axe = new AxeBuilder({ page });
-    if (paper === 'day') axe.options({ rules: { 'target-size': { enabled: true } } });
-    else axe.withRules(OF_PAPER);
+    // of what passes one place is enough to know that it was looked at
+    axe.options({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } });
+    if (paper !== 'day') axe.withRules(OF_PAPER);
     const { violations: found, passes } = await axe.analyze();
     if (!passes.some(({ id }) => id === 'color-contrast')) lines.push(`${paper}: axe saw no lettering`);
     for (const { id, nodes } of found) {
