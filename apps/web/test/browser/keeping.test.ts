@@ -84,8 +84,9 @@ walk(
 walk('an edit made in the same breath as a reload is there after it', async ({ server, page }) => {
   page.on('dialog', (dialog) => void dialog.accept()); // the page asks before it goes with something not kept
   await openSheet(page, server.url, JOB, '04');
-  await soon(() => keeping(page).textContent()).toContain('All kept');
   for (const lengthM of ['33', '34', '35']) {
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await page.waitForTimeout(300); // nothing else is on its way: writes go one after another
     await length(page).fill(lengthM);
     await page.reload();
     await settled(page, '04');
