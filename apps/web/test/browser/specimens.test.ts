@@ -61,11 +61,12 @@ walk('every sign of the proof is drawn from a file of ours, in every face and we
     const all = await Promise.all(nodeIds.map((nodeId) => chrome.send('CSS.getPlatformFontsForNode', { nodeId })));
     return all.map(({ fonts }) => fonts);
   };
-  // a sign in another's face would be counted: planted, it is
+  // a sign in a face of the machine would be counted: planted, it is
   await page.evaluate(() => {
     const planted = document.createElement('p');
     planted.id = 'planted';
-    planted.textContent = '漢';
+    planted.style.fontFamily = 'monospace';
+    planted.textContent = 'Ω';
     document.querySelector('main h1')?.after(planted);
   });
   expect((await fontsOf('#planted'))[0]?.every(({ isCustomFont }) => isCustomFont)).toBe(false);
