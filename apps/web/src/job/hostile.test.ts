@@ -88,9 +88,18 @@ function world(seed: number) {
 
 type World = ReturnType<typeof world>;
 
-/** What a page asks of a store takes its turns; of a page that is gone nothing comes any more, and no answer goes to it. */
+/**
+ * What a page asks of a store takes its turns; of a page that is gone nothing comes any more, and no answer goes to it.
+ * As in a browser's database, what a page asked first is done first.
+ */
 function storeOf(store: JobStore, page: { gone: boolean }, device: { full: boolean }, { upTo }: World): JobStore {
-  const slow = async <T>(act: () => Promise<T>, writes = false): Promise<T> => {
+  let before: Promise<unknown> = Promise.resolve();
+  const slow = <T>(act: () => Promise<T>, writes = false): Promise<T> => {
+    const mine = before.then(() => slowly(act, writes));
+    before = mine.catch(() => {});
+    return mine;
+  };
+  const slowly = async <T>(act: () => Promise<T>, writes: boolean): Promise<T> => {
     await turns(upTo(3));
     if (page.gone) return never();
     if (writes && device.full) throw new StoreFull('This device has no more room.');
@@ -220,6 +229,10 @@ function makeTab(index: number, at: Device, w: World) {
     fire: () => timers.shift()?.(),
     fireAll() {
       for (const call of timers.splice(0)) call();
+    },
+    /** What stands in the places of this tab may come back as of somebody else. */
+    partFromAll: () => {
+      for (const n of [0, 1]) apart.add(place(n).join('.'));
     },
     /** The tab is gone between two breaths; nothing was asked of it. */
     kill() {
@@ -356,13 +369,19 @@ async function live(seed: number, acts: number) {
         await tab.at.store.fold(ID, (all) => sync.openDocument(all).snapshot());
     } else if (pick < 97 && (await tab.at.store.kept(ID)) !== undefined) {
       const value = w.chance() < 0.5 ? { at: '2026-05-15T06:00:00Z', by: tab.at.name } : undefined;
+      const { device } = tab.at;
+      const wasFull = device.full;
       void changeKeptJob(practiceYard, [{ path: ['archived'], value }], 'Archived.', {
         ...{ store: storeOf(tab.at.store, { gone: false }, tab.at.device, w), server: w.server, now: w.now },
         documents: async () => sync,
         channel: tab.at.channel,
         later: () => () => {},
         here: () => ({ who: tab.at.name, device: tab.at.name }),
-      }).then(({ words }) => expect(words).not.toBe(''));
+      }).then(({ words }) => {
+        expect(words).not.toBe('');
+        // as with a tab: what it gave to the server and could not keep comes back as of somebody else
+        if (wasFull || device.full) for (const each of tabs) if (each.at === tab.at) each.partFromAll();
+      });
     }
     await turns(w.upTo(6));
     for (const each of tabs) each.look();

@@ -95,38 +95,52 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   let silent = false;
   let asked = 0;
   let refused = false;
+  /** How many writes were refused. */
+  let failures = 0;
   let closed = false;
   let callOff = () => {};
   const nowS = () => Math.floor(now().getTime() / 1000);
 
-  /** Writes one after another, each with all that is not written yet; what was refused goes with the next. */
+  /**
+   * Writes all that is not written yet; what was refused goes with the next. It is on its way when this comes back,
+   * also while another is: the store keeps them in order, and a page that goes now has lost nothing.
+   */
   function write(marksOnly = false): void {
     asked += 1;
     const mine = asked;
     if (!marksOnly) onDevice({ kind: 'keeping' });
-    writing = writing.then(async () => {
-      if (kept === undefined) return;
-      const [state, changes, loose] = [kept, unwritten, taken];
-      unwritten = [];
-      taken = [];
-      try {
-        await makeSure(state);
-        await store.add(state, changes, loose);
-      } catch (error) {
-        unwritten = [...changes, ...unwritten];
-        taken = [...loose, ...taken];
-        refused = true;
-        onDevice({ kind: 'refused', words: wordsOf(error) });
-        callOff();
-        callOff = later(() => write(), TRY_AGAIN_AFTER_MS);
-        return;
-      }
-      refused = false;
+    const before = writing;
+    const mineDone = unsure ? before.then(() => putDown(mine)) : putDown(mine);
+    writing = Promise.all([before, mineDone]).then(() => {});
+  }
+
+  async function putDown(mine: number): Promise<void> {
+    if (kept === undefined) return;
+    let [state, changes, loose]: [KeptJob, StoredChange[], string[]] = [kept, [], []];
+    const failuresBefore = failures;
+    try {
+      if (unsure) await makeSure(state);
+      // only now: while it was made sure, a newer state may have come to stand
+      [state, changes, loose] = [kept, unwritten, taken];
+      [unwritten, taken] = [[], []];
       if (document === undefined) writtenBefore = [...writtenBefore, state];
-      tell(state, changes);
-      if (mine === asked) onDevice({ kind: 'kept', at: new Date(state.keptAt) });
-      if (closed && mine === asked) letGo();
-    });
+      await store.add(state, changes, loose);
+    } catch (error) {
+      unwritten = [...changes, ...unwritten];
+      taken = [...loose, ...taken];
+      failures += 1;
+      refused = true;
+      onDevice({ kind: 'refused', words: wordsOf(error) });
+      callOff();
+      callOff = later(() => write(), TRY_AGAIN_AFTER_MS);
+      return;
+    }
+    tell(state, changes);
+    // what was refused since this began is not in it
+    if (failures !== failuresBefore) return;
+    refused = false;
+    if (mine === asked) onDevice({ kind: 'kept', at: new Date(state.keptAt) });
+    if (closed && mine === asked) letGo();
   }
 
   /** A job of another place never goes over one that this page could not read. */
@@ -378,9 +392,14 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
       try {
         const there = await store.addNew(taken);
         found = there;
-        kept = there;
         unsure = false;
-        onDevice({ kind: 'kept', at: new Date(there.keptAt) });
+        if (waiting.length === 0) {
+          kept = there;
+          onDevice({ kind: 'kept', at: new Date(there.keptAt) });
+        } else if (there.keptAt !== taken.keptAt) {
+          // edited meanwhile, and another page was quicker: the edits lie beside its state until the history is open
+          kept = { ...there, loose: [...(there.loose ?? []), ...waiting] };
+        }
         return there;
       } catch (error) {
         refused = true;

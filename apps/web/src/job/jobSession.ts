@@ -147,7 +147,12 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
 
   const meeting = makeServerMeeting(id, {
     ...{ keeper, server, documents, now, later },
-    onServer: (state) => keep({ server: state }),
+    onServer(state) {
+      // both came together after all, as where another page brought what this one lacked: nothing is left to pick
+      const moot = state.kind === 'agreed' && keeping.apart?.onServer === true;
+      if (moot) theirs = undefined;
+      keep({ server: state, ...(moot ? { apart: undefined } : {}) });
+    },
     onTaken: stand,
     onApart(words, other) {
       theirs = other;

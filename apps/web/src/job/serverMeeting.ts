@@ -48,6 +48,8 @@ const readable = (document: unknown) => parsed(document).job ?? document;
 
 const SEND_AFTER_MS = 600;
 const TRY_AGAIN_AFTER_MS = 10_000;
+/** So often what another page brings is waited for. */
+const AWAITED_AT_MOST = 5;
 /** So many states of this device are compared with one the server saved. */
 const STOOD_AT_MOST = 12;
 /** So many saves of the server are looked through for ones of this device. */
@@ -61,6 +63,8 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
   let closed = false;
   /** Revision of the state a person was shown as another one. */
   let shown: string | undefined;
+  /** How often in a row what another page brings was waited for. */
+  let awaited = 0;
 
   function markOf(revision: string | undefined, heads: readonly string[]): ServerMark | undefined {
     return revision === undefined ? undefined : { revision, heads, at: now().toISOString() };
@@ -72,6 +76,7 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
     const same = known?.server?.revision === revision && known?.server?.heads.join() === heads.join();
     if (mark !== undefined && !(same && known?.sent === undefined)) keeper.agreed(mark);
     since = undefined;
+    awaited = 0;
     onServer({ kind: 'agreed', at: now() });
   }
 
@@ -126,13 +131,36 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
     return [...saves, newest];
   }
 
-  /** An answer that took its time may be of before what is known by now; one asked for anew is of now. */
-  async function notOlder(answer: ServedJob): Promise<ServedJob> {
-    const known = keeper.kept()?.server;
-    if (known === undefined || !(countOfRevision(answer.revision) < countOfRevision(known.revision))) return answer;
-    const fresh = await server.get(id);
-    await keeper.lookAgain();
-    return fresh ?? answer;
+  /**
+   * An answer that took its time may be of before what is known by now, and so may the one asked for anew: what it is
+   * held against was known before it was asked for. A server that was put back to an earlier state answers with that.
+   */
+  async function notOlder(first: ServedJob): Promise<ServedJob> {
+    let answer = first;
+    for (;;) {
+      const known = countOfRevision(keeper.kept()?.server?.revision);
+      if (!(countOfRevision(answer.revision) < known)) return answer;
+      const fresh = await server.get(id);
+      if (fresh === undefined) return answer;
+      answer = fresh;
+      if (countOfRevision(answer.revision) < known) return answer;
+      await keeper.lookAgain();
+    }
+  }
+
+  /**
+   * Another page of this device agreed with the server on a state that has not come to this one: that is on its way,
+   * and asked for again a few times before a person is.
+   */
+  function awaitsOther(document: JobDocument): boolean {
+    const mark = keeper.kept()?.server;
+    if (mark === undefined || mark.heads.length === 0 || document.has(mark.heads)) return false;
+    awaited += 1;
+    if (awaited > AWAITED_AT_MOST) return false;
+    wait('Another page of this device is meeting the server.');
+    callOff();
+    callOff = later(() => void run(() => send(false)), TRY_AGAIN_AFTER_MS);
+    return true;
   }
 
   /** Takes the server's state in as a branch from where both last agreed. False where that cannot be. */
@@ -151,7 +179,11 @@ export function makeServerMeeting(id: string, parts: MeetingParts): ServerMeetin
       agree(served.revision, document.heads());
       return true;
     }
+    const known = keeper.kept()?.server?.revision;
     const grown = await grownFrom(document, served);
+    // another page agreed on more while the saves were looked through
+    if (keeper.kept()?.server?.revision !== known) return takeIn(served);
+    if (grown === undefined && awaitsOther(document)) return false;
     if (grown === undefined)
       return apart(
         'This device and the server hold two states of this job that did not grow from one.',
