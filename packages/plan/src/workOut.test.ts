@@ -19,6 +19,33 @@ test('every demo job is worked out through all thirteen stages', () => {
   }
 });
 
+test('rows of hundreds of modules, lying over each other, are worked out and each overlap found', {
+  timeout: 60_000,
+}, () => {
+  const job = changed((one) => {
+    const modules = one.choices.modules as Record<string, Job['choices']['modules'][string]>;
+    const units = one.choices.units as Record<string, Job['choices']['units'][string]>;
+    const trunks = one.choices.trunks as Record<string, Job['choices']['trunks'][string]>;
+    const rows = one.choices.rows as Record<string, Job['choices']['rows'][string]>;
+    const [row] = Object.values(rows);
+    const [trunk] = Object.values(trunks);
+    const [unit] = Object.values(units);
+    if (row === undefined || trunk === undefined || unit === undefined) throw new Error('Kestrel Rise has all three');
+    for (let n = 0; n < 400; n += 1) {
+      const [rowId, trunkId] = [`row-${Math.floor(n / 100)}`, `trunk-${Math.floor(n / 9)}`];
+      rows[rowId] ??= row;
+      trunks[trunkId] ??= { ...trunk, jumpers: {}, feedDrop: 1 };
+      units[`more-${n}`] = { sheet: unit.sheet, trunkId, drop: (n % 9) + 1 };
+      modules[`more-${n}`] = { rowId, place: (n % 100) + 1, unitId: `more-${n}`, input: 1 };
+    }
+  });
+  const plan = workOut(job);
+  expect(plan.array.modules).toHaveLength(426);
+  expect(plan.checks.findings.filter(({ rule, state }) => rule === 'module-overlap' && state === 'fails')).not.toEqual(
+    [],
+  );
+});
+
 test('workOut consults neither clock nor dice', () => {
   withoutClockAndDice(() => {
     for (const job of demoJobs) workOut(job);

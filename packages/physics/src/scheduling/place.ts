@@ -25,6 +25,7 @@ export function place(
     byStart: new Int32Array(n),
     byFinish: new Int32Array(n),
     count: 0,
+    full: new Map(),
   };
   for (let k = 0; k < n; k++) {
     const task = order[k];
@@ -46,6 +47,14 @@ interface Placed {
   readonly byStart: Int32Array;
   readonly byFinish: Int32Array;
   count: number;
+  /** By how many hands are wanted: a stretch of time without a moment at which so many are free. */
+  readonly full: Map<number, Stretch>;
+}
+
+/** h of working time; the end is not of it. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
 }
 
 /** Puts a task where its time belongs among the first `count` of a list. */
@@ -70,18 +79,32 @@ function earliest(
   ready: number,
   dayH: number | undefined,
 ): number {
-  const busy: Busy = { begun: 0, ended: 0, electricians: 0, people: 0 };
+  const hands = work.electricians[task] * 1024 + work.people[task];
+  // what is placed stays: a stretch that had no hands free has none now
+  const known = placed.full.get(hands);
+  const inKnown = known !== undefined && known.from <= ready && ready < known.to;
+  let at = inKnown ? known.to : ready;
+  let fullTo = at;
+  let isFull = true;
+  const busy = busyAt(at, placed, work);
   const ahead: Busy = { ...busy };
-  const fits = (at: Busy) =>
-    at.electricians + work.electricians[task] <= crew.electricians && at.people + work.people[task] <= crew.people;
-  let at = ready;
+  const fits = (now: Busy) =>
+    now.electricians + work.electricians[task] <= crew.electricians && now.people + work.people[task] <= crew.people;
   for (;;) {
     const moved = dayH === undefined || work.splittable[task] ? at : inOneDay(at, durationH, dayH);
     const end = moved + durationH;
     walkTo(moved, busy, placed, work);
-    if (fits(busy) && staysFree(moved, end)) return moved;
-    at = Math.max(nextFree(placed, busy.ended, end), moved);
+    const free = fits(busy);
+    if (free && staysFree(moved, end)) break;
+    const next = Math.max(nextFree(placed, busy.ended, end), moved);
+    // hands come free only where something ends: none of a moment before that
+    isFull &&= !free && moved === at;
+    if (isFull) fullTo = next;
+    at = next;
   }
+  const found = { from: inKnown ? known.from : ready, to: fullTo };
+  if (known === undefined || found.to - found.from > known.to - known.from) placed.full.set(hands, found);
+  return dayH === undefined || work.splittable[task] ? at : inOneDay(at, durationH, dayH);
 
   /** Usage only rises where something starts: it is looked at there, from the moment to the end of the task. */
   function staysFree(from: number, end: number): boolean {
@@ -106,6 +129,22 @@ interface Busy {
   ended: number;
   electricians: number;
   people: number;
+}
+
+/** Found backwards from when all is done: most tasks are placed near the end of what is placed already. */
+function busyAt(moment: number, { start, finish, byStart, byFinish, count }: Placed, work: Work): Busy {
+  const busy: Busy = { begun: count, ended: count, electricians: 0, people: 0 };
+  while (busy.begun > 0 && start[byStart[busy.begun - 1]] > moment + SAME_H) {
+    const task = byStart[--busy.begun];
+    busy.electricians -= work.electricians[task];
+    busy.people -= work.people[task];
+  }
+  while (busy.ended > 0 && finish[byFinish[busy.ended - 1]] > moment + SAME_H) {
+    const task = byFinish[--busy.ended];
+    busy.electricians += work.electricians[task];
+    busy.people += work.people[task];
+  }
+  return busy;
 }
 
 /** Goes on to a moment that is not earlier. */

@@ -12,7 +12,7 @@ import { packFor } from '../rules/index.ts';
 import type { Stage } from '../stage.ts';
 import { linesOf } from '../supply.ts';
 import { batteryPhasors } from '../trunks/batteryPhasors.ts';
-import { layDrops, sourcesOf } from '../trunks/layDrops.ts';
+import { layDrops, sourcesOf, unitsByTrunk } from '../trunks/layDrops.ts';
 import type { Line } from '../trunks/types.ts';
 import { given, worked } from '../working.ts';
 import { busRule } from './busRule.ts';
@@ -142,9 +142,10 @@ function currents(
   voltage: Phasors,
   counts: (source: { landsOn?: 'board' | 'changeover' | undefined }) => boolean,
 ): Phasors {
+  const unitsOf = unitsByTrunk(view.units);
   const trunks = Object.entries(view.trunks)
     .filter(([, trunk]) => counts(trunk))
-    .flatMap(([id, trunk]) => layDrops(id, trunk, view.units, view.equipment))
+    .flatMap(([id, trunk]) => layDrops(id, trunk, unitsOf, view.equipment))
     .map((drop) => exportPhasors(sourcesOf(drop), voltage));
   const batteries = Object.fromEntries(Object.entries(view.batteries).filter(([, battery]) => counts(battery)));
   const battery = batteryPhasors(batteries, view.equipment, view.supply.system === 'split-phase', voltage);

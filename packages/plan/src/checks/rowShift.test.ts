@@ -138,3 +138,11 @@ test('us: 18 in at the ridge, 36 in once the array takes more than a third of th
   expect(edgeLimit(context({ modules: rows(12), variant: 'us' }), 'ridge').limitM).toBe(0.914);
   expect(edgeLimit(context({ modules: rows(12), variant: 'us' }), 'eave').limitM).toBe(0.2);
 });
+
+test('modules a clamp apart are one thing in the way: a row of a hundred moves past a row of a hundred', () => {
+  const row = (rowId: string, low: number) =>
+    Array.from({ length: 100 }, (_, k) => module(`${rowId}-${k}`, rowId, 2 + 0.05 * k, low));
+  // 100 mm over each other, and the second row has all the room above: the height of a module is 1.7
+  const shift = shortestShift(context({ modules: [...row('one', 0.8), ...row('two', 2.4)], setbacks: {} }), 'two');
+  expect(shift).toEqual({ du: 0, dv: 0.1 });
+});

@@ -1,7 +1,7 @@
 import type { PlacedModule } from '../array/types.ts';
 import type { Mend } from '../finding.ts';
 import { insideByM, leftOf } from '../roof/clipConvex.ts';
-import { clearBox } from '../roof/takenArea.ts';
+import { type Box, clearBox } from '../roof/takenArea.ts';
 import type { RoofEdge, RoofPlane, UV } from '../roof/types.ts';
 import type { CheckContext } from './context.ts';
 import { edgeLimit } from './edgeLimit.ts';
@@ -70,9 +70,9 @@ function candidates(
     if (Math.abs(line.inward[0]) > 1e-6) add(lackM / line.inward[0], 0);
     if (Math.abs(line.inward[1]) > 1e-6) add(0, lackM / line.inward[1]);
   }
-  const boxes = [...plane.obstructions.map(clearBox), ...others.map(boxOf)];
-  for (const box of boxes) {
-    for (const mine of modules.map(boxOf)) {
+  const inTheWay = [...plane.obstructions.map(clearBox), ...strips(others)];
+  for (const box of inTheWay) {
+    for (const mine of strips(modules)) {
       add(box.left - mine.right, 0);
       add(box.right - mine.left, 0);
       add(0, box.low - mine.high);
@@ -95,9 +95,9 @@ function isClear(
     return corners.every((at) => isWithin(insideByM(line, at), limitOf(context, edge), 'at least'));
   });
   if (!offEdges) return false;
-  const boxes = [...plane.obstructions.map(clearBox), ...others.map(boxOf)];
-  return modules.map(boxOf).every((mine) =>
-    boxes.every((box) => {
+  const inTheWay = [...plane.obstructions.map(clearBox), ...strips(others)];
+  return strips(modules).every((mine) =>
+    inTheWay.every((box) => {
       const across = Math.min(box.right, mine.right + du) - Math.max(box.left, mine.left + du);
       const up = Math.min(box.high, mine.high + dv) - Math.max(box.low, mine.low + dv);
       return across <= 1e-9 || up <= 1e-9;
@@ -111,6 +111,21 @@ function limitOf(context: CheckContext, edge: RoofEdge): number {
 
 const cornersOf = (modules: readonly PlacedModule[]) => modules.flatMap(({ corners }) => corners);
 
-function boxOf({ at, widthM, heightM }: PlacedModule) {
-  return { left: at[0], right: at[0] + widthM, low: at[1], high: at[1] + heightM };
+/** Modules this near each other side by side are one thing in the way: nothing of a roof stands in a clamp gap, m. */
+const CLAMP_GAP_M = 0.05;
+
+/** Modules as the strips they make: a hall of thousands of modules has few of them to look at. */
+function strips(modules: readonly PlacedModule[]): readonly Box[] {
+  const boxes = modules
+    .map(({ at, widthM, heightM }): Box => ({ left: at[0], right: at[0] + widthM, low: at[1], high: at[1] + heightM }))
+    .sort((one, other) => one.low - other.low || one.high - other.high || one.left - other.left);
+  const found: Box[] = [];
+  for (const box of boxes) {
+    const last = found.at(-1);
+    const goesOn =
+      last !== undefined && last.low === box.low && last.high === box.high && box.left - last.right <= CLAMP_GAP_M;
+    if (goesOn) found[found.length - 1] = { ...last, right: Math.max(last.right, box.right) };
+    else found.push(box);
+  }
+  return found;
 }

@@ -1,5 +1,6 @@
 import { type Chance, type Crew, chanceBy, finishChance, scheduleDays, type Task } from '@eaveline/physics';
 import type { TaskDraft } from './tasksOf.ts';
+import { trialsFor } from './trials.ts';
 import type { DayPlan } from './types.ts';
 
 /** What can be done before the first day without the roof open or the house dark. */
@@ -23,7 +24,7 @@ export function daysFor(wanted: number, chance: Chance, hoursPerDay: number): nu
   return Math.max(1, Math.ceil((chance.finishH[index] ?? 0) / hoursPerDay - 1e-9));
 }
 
-/** Trials of the chance in a what-if: fewer than for the plan itself, the same for each. */
+/** Trials of the chance in a what-if, in a house: fewer than for the plan itself. */
 const TRIALS = 120;
 
 /**
@@ -94,7 +95,7 @@ function tryAhead(set: readonly TaskDraft[], input: AheadInput): DayPlan['ahead'
   const tasks = rest.map((task) => ({ ...task, after: (task.after ?? []).filter((id) => !gone.has(id)) }));
   const schedule = { tasks, crew: input.crew, hoursPerDay: input.hoursPerDay, tries: 0 };
   const { finishH } = scheduleDays(schedule);
-  const trials = finishChance({ ...schedule, samples: TRIALS });
+  const trials = finishChance({ ...schedule, samples: trialsFor(tasks.length, TRIALS) });
   const days = daysFor(WANTED_CHANCE, trials, input.hoursPerDay);
   const chance = chanceBy(trials, days * input.hoursPerDay).share;
   const kinds = [...new Set(set.map(({ name }) => name.split(',')[0] ?? name))];

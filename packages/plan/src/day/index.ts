@@ -5,6 +5,7 @@ import type { SunPlan } from '../sun/types.ts';
 import { worked } from '../working.ts';
 import { aheadOf, daysFor, WANTED_CHANCE } from './aheadOf.ts';
 import { type DayTrunk, type TaskDraft, tasksOf } from './tasksOf.ts';
+import { trialsFor } from './trials.ts';
 import type { DayPlan, DayTask } from './types.ts';
 
 interface View {
@@ -17,8 +18,10 @@ interface View {
   readonly day: Choices['day'];
 }
 
-/** Simulated jobs behind a chance. Enough for a 95 % interval of 5 % of one or better. */
+/** Simulated jobs behind a chance, in a house. Enough for a 95 % interval of 5 % of one or better. */
 const TRIALS = 400;
+/** Orders looked through for a shorter one, in a house. */
+const ORDERS = 60;
 
 const LEAVES_OUT = [
   'Hours are common practice. The firm’s own records replace them.',
@@ -86,7 +89,8 @@ function planned({ drafts, crew: named, dusk }: Base, crew: Crew, hoursPerDay: n
     splittable: draft.splittable,
   });
   const tasks = open.map(toTask);
-  const { schedule, chance } = steadiest({ tasks, crew, hoursPerDay });
+  const trials = trialsFor(tasks.length, TRIALS);
+  const { schedule, chance } = steadiest({ tasks, crew, hoursPerDay }, trials);
   const { lowerBoundH, chain } = scheduleTasks({ tasks, crew, tries: 0 });
   const likelyDays = schedule.days.length;
   const days = daysFor(WANTED_CHANCE, chance, hoursPerDay);
@@ -104,7 +108,7 @@ function planned({ drafts, crew: named, dusk }: Base, crew: Crew, hoursPerDay: n
         const by = chanceBy(chance, d * hoursPerDay);
         return { days: d, chance: by.share, interval: [by.low, by.high] as const };
       }),
-    trials: TRIALS,
+    trials,
     hours: schedule.finishH,
     boundHours: lowerBoundH,
     ahead: aheadOf({ drafts, toTask, crew, hoursPerDay, days, finishH: schedule.finishH }),
@@ -137,7 +141,7 @@ function planned({ drafts, crew: named, dusk }: Base, crew: Crew, hoursPerDay: n
         {
           decimals: 1,
           // no range of this figure: every task is in it at its likely time, and tasks run late further than early
-          note: `with every task at its likely time; tasks run late further than early: of ${TRIALS} trials one in ten ends within ${chance.p10H.toFixed(1)} h, nine in ten within ${chance.p90H.toFixed(1)} h`,
+          note: `with every task at its likely time; tasks run late further than early: of ${trials} trials one in ten ends within ${chance.p10H.toFixed(1)} h, nine in ten within ${chance.p90H.toFixed(1)} h`,
         },
       ),
     ],
@@ -149,12 +153,15 @@ function planned({ drafts, crew: named, dusk }: Base, crew: Crew, hoursPerDay: n
  * The steadier of two orders: longest tail first, and the shortest that a search by likely hours finds. A search gains
  * minutes on paper and may lose them to the first task that runs late, so the chance decides.
  */
-function steadiest(input: { readonly tasks: readonly Task[]; readonly crew: Crew; readonly hoursPerDay: number }) {
-  const [plain, searched] = [0, 60].map((tries) => ({
+function steadiest(
+  input: { readonly tasks: readonly Task[]; readonly crew: Crew; readonly hoursPerDay: number },
+  samples: number,
+) {
+  const [plain, searched] = [0, trialsFor(input.tasks.length, ORDERS)].map((tries) => ({
     schedule: scheduleDays({ ...input, tries }),
-    chance: finishChance({ ...input, tries, samples: TRIALS }),
+    chance: finishChance({ ...input, tries, samples }),
   })) as [Order, Order];
-  const late = ({ chance }: Order) => chance.finishH[Math.ceil(WANTED_CHANCE * TRIALS) - 1] ?? 0;
+  const late = ({ chance }: Order) => chance.finishH[Math.ceil(WANTED_CHANCE * samples) - 1] ?? 0;
   return late(searched) < late(plain) ? searched : plain;
 }
 

@@ -1,5 +1,6 @@
 import type { Choices, Job, PlaneFacts, SiteFacts } from '@eaveline/job';
 import type { ArrayPlan, Rail } from '../array/types.ts';
+import { byKey } from '../byKey.ts';
 import { sheetOf } from '../equipment.ts';
 import type { RoofPlan, RoofPlane } from '../roof/types.ts';
 import { packFor } from '../rules/index.ts';
@@ -54,7 +55,12 @@ export const structureStage: Stage<'structure', 'roof' | 'array', StructureView>
         ? { pressurePa: pressure.pressurePa, coefficients: awayFromRoof(netUplift) }
         : undefined;
     const down = { netDown, pressurePa: pressure.pressurePa, groundKPa: snow.groundKPa };
-    const context: Context = { view, roof, array, method, widths, factorsOf, down, ...(up && { up }) };
+    const lists = {
+      modulesOfRow: byKey(array.modules, ({ rowId }) => rowId),
+      modulesOfUnit: byKey(array.modules, ({ unitId }) => unitId),
+      railsOfRow: byKey(array.rails, ({ rowId }) => rowId),
+    };
+    const context: Context = { view, roof, ...lists, method, widths, factorsOf, down, ...(up && { up }) };
     const loaded = array.rails.flatMap((rail) => loadOne(rail, context));
     const capacity = capacityOf(view);
     const worst =
@@ -106,7 +112,9 @@ export const structureStage: Stage<'structure', 'roof' | 'array', StructureView>
 interface Context {
   readonly view: StructureView;
   readonly roof: RoofPlan;
-  readonly array: ArrayPlan;
+  readonly modulesOfRow: (rowId: string) => ArrayPlan['modules'];
+  readonly modulesOfUnit: (unitId: string) => ArrayPlan['modules'];
+  readonly railsOfRow: (rowId: string) => ArrayPlan['rails'];
   readonly method: WindMethod;
   readonly widths: ReadonlyMap<string, ZoneWidths>;
   readonly factorsOf: (planeId: string) => UpliftFactors;
@@ -138,13 +146,13 @@ function widthsByPlane(method: WindMethod, roof: RoofPlan, array: ArrayPlan, hei
 
 /** One rail with its feet; a rail on fewer than two feet holds nothing and has no figures. */
 function loadOne(rail: Rail, context: Context): LoadedRail[] {
-  const { view, roof, array, widths, factorsOf, up } = context;
+  const { view, roof, widths, factorsOf, up } = context;
   const { mounting, equipment } = view;
   const width = widths.get(rail.planeId);
   if (mounting === undefined || width === undefined) return [];
   const plane = planeOf(roof, rail.planeId);
-  const modules = array.modules.filter(({ rowId }) => rowId === rail.rowId);
-  const pair = array.rails.filter(({ rowId }) => rowId === rail.rowId);
+  const modules = context.modulesOfRow(rail.rowId);
+  const pair = context.railsOfRow(rail.rowId);
   const other = pair.find(({ id }) => id !== rail.id);
   const heightM = modules[0]?.heightM ?? 0;
   const bottomV = rail.v - rail.fromModuleEdgeMm / 1000;
@@ -189,11 +197,11 @@ function unloaded(rail: Rail, zones: readonly FootLoad['zone'][]): LoadedRail {
 }
 
 /** A module with its share of the unit it is on, kg. */
-function massOf(module: ArrayPlan['modules'][number], { view, array }: Context): number {
+function massOf(module: ArrayPlan['modules'][number], { view, modulesOfUnit }: Context): number {
   const own = sheetOf(view.equipment, module.sheetId, 'module').massKg;
   const unit = view.units[module.unitId];
   if (unit === undefined) return own;
-  const sharing = array.modules.filter(({ unitId }) => unitId === module.unitId).length;
+  const sharing = modulesOfUnit(module.unitId).length;
   return own + sheetOf(view.equipment, unit.sheet, 'unit').massKg / sharing;
 }
 

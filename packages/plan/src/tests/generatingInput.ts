@@ -8,7 +8,8 @@ export interface GeneratingInput {
   readonly supply: SupplyFacts;
   readonly equipment: Choices['equipment'];
   readonly rows: Choices['rows'];
-  readonly modules: Choices['modules'];
+  /** Modules of a unit. */
+  readonly modulesOf: (unitId: string) => readonly Choices['modules'][string][];
   readonly units: Choices['units'];
   readonly trunks: TrunksPlan;
   /** Limit that has to hold, VA, on each line or in sum. */

@@ -1,4 +1,5 @@
 import type { Choices, Facts, Job, Records, SupplyFacts } from '@eaveline/job';
+import { byKey } from '../byKey.ts';
 import { packFor } from '../rules/index.ts';
 import type { Stage } from '../stage.ts';
 import { backupTests } from './backupTests.ts';
@@ -45,12 +46,13 @@ export const testsStage: Stage<'tests', 'array' | 'trunks' | 'board' | 'backup',
   run(view, { array, trunks, board, backup }): TestsPlan {
     const pack = packFor(view.rules);
     const exportLimit = exportLimitOf(view);
+    const modulesOf = byKey(Object.values(view.modules), ({ unitId }) => unitId);
     const rows = [
       ...group('dead', deadTests({ ...view, pack, array, trunks, board })),
       ...group('live', liveTests({ ...view, pack, board })),
       ...group(
         'generating',
-        generatingTests({ ...view, pack, trunks, ...(exportLimit === undefined ? {} : { exportLimit }) }),
+        generatingTests({ ...view, modulesOf, pack, trunks, ...(exportLimit === undefined ? {} : { exportLimit }) }),
       ),
       ...group('backup', backupTests({ ...view, pack, choice: view.backup, backup })),
     ];

@@ -15,12 +15,10 @@ const SUN = `Write sun in the plane and cell temperature. Printed for ${PRINTED_
  * Linear in sun and temperature: good to 2 % above 400 W/m². Source: IEC 60891, translated to one point.
  */
 function unitPower(unitId: string, input: GeneratingInput): Working & { readonly value: number } {
-  const { units, modules, rows, equipment } = input;
+  const { units, modulesOf, rows, equipment } = input;
   const sheetId = units[unitId]?.sheet ?? '';
   const unit = sheetOf(equipment, sheetId, 'unit');
-  const sheets = Object.values(modules)
-    .filter((module) => module.unitId === unitId)
-    .map((module) => rows[module.rowId]?.moduleSheet ?? '');
+  const sheets = modulesOf(unitId).map((module) => rows[module.rowId]?.moduleSheet ?? '');
   const share = (PRINTED_SUN.wM2 / 1000) * unit.efficiency;
   const each = sheets.map((id) => {
     const sheet = sheetOf(equipment, id, 'module');

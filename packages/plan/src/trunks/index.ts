@@ -1,9 +1,10 @@
 import type { Choices, Job, SupplyFacts } from '@eaveline/job';
 import { addPhasors, exportPhasors, magnitudes, type Phasors, sourcePhasors } from '@eaveline/physics';
+import { byKey } from '../byKey.ts';
 import type { Stage } from '../stage.ts';
 import { worked } from '../working.ts';
 import { batteryPhasors } from './batteryPhasors.ts';
-import { layDrops, sourcesOf } from './layDrops.ts';
+import { layDrops, sourcesOf, unitsByTrunk } from './layDrops.ts';
 import type { Line, TrunksPlan } from './types.ts';
 import { workTrunk } from './workTrunk.ts';
 
@@ -33,8 +34,9 @@ export const trunksStage: Stage<'trunks', 'array', View> = {
 
   run({ supply, trunks, units, modules, batteries, equipment }, { array }): TrunksPlan {
     const voltage = sourcePhasors(supply.system, supply.nominalV);
+    const unitsOf = unitsByTrunk(units);
     const laid = Object.entries(trunks)
-      .map(([id, trunk]) => ({ id, trunk, drops: layDrops(id, trunk, units, equipment) }))
+      .map(([id, trunk]) => ({ id, trunk, drops: layDrops(id, trunk, unitsOf, equipment) }))
       .sort((a, b) => a.trunk.name.localeCompare(b.trunk.name, 'en') || (a.id < b.id ? -1 : 1));
     const trunksCurrent = laid
       .flatMap(({ drops }) => drops.map((drop) => exportPhasors(sourcesOf(drop), voltage)))
@@ -45,6 +47,7 @@ export const trunksStage: Stage<'trunks', 'array', View> = {
       equipment,
       modules,
       array,
+      modulesOf: byKey(array.modules, ({ unitId }) => unitId),
       trunksCurrent,
       ...(battery.ratedVA > 0 ? { batteryCurrent: battery.current } : {}),
     };

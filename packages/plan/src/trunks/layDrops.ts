@@ -1,5 +1,6 @@
 import type { Choices, LineName, TrunkChoice } from '@eaveline/job';
 import type { PhasorSource, Terminal } from '@eaveline/physics';
+import { byKey } from '../byKey.ts';
 import { type SheetOf, sheetOf } from '../equipment.ts';
 
 const TERMINAL: Record<LineName, Terminal> = { L1: 0, L2: 1, L3: 2 };
@@ -17,6 +18,13 @@ export interface LaidDrop {
   readonly line?: LineName;
 }
 
+/** The units of a trunk with their names, by its id. */
+export type UnitsOfTrunk = (trunkId: string) => readonly (readonly [string, Choices['units'][string]])[];
+
+export function unitsByTrunk(units: Choices['units']): UnitsOfTrunk {
+  return byKey(Object.entries(units), ([, { trunkId }]) => trunkId);
+}
+
 /**
  * Drops of a trunk with their units and where they lie along the cable.
  *
@@ -26,15 +34,11 @@ export interface LaidDrop {
 export function layDrops(
   trunkId: string,
   trunk: TrunkChoice,
-  units: Choices['units'],
+  unitsOf: UnitsOfTrunk,
   equipment: Choices['equipment'],
 ): readonly LaidDrop[] {
   const cable = sheetOf(equipment, trunk.cableSheet, 'trunk-cable');
-  const byDrop = new Map(
-    Object.entries(units)
-      .filter(([, unit]) => unit.trunkId === trunkId)
-      .map(([id, unit]) => [unit.drop, { id, unit }] as const),
-  );
+  const byDrop = new Map(unitsOf(trunkId).map(([id, unit]) => [unit.drop, { id, unit }] as const));
   const jumperM = new Map<number, number>();
   for (const jumper of Object.values(trunk.jumpers)) {
     jumperM.set(jumper.afterDrop, (jumperM.get(jumper.afterDrop) ?? 0) + jumper.lengthM);

@@ -16,6 +16,8 @@ export interface TrunkContext {
   readonly equipment: Choices['equipment'];
   readonly modules: Choices['modules'];
   readonly array: ArrayPlan;
+  /** Modules of a unit. */
+  readonly modulesOf: (unitId: string) => ArrayPlan['modules'];
   /** What all trunks push through the mains, and what the batteries add. */
   readonly trunksCurrent: Phasors;
   readonly batteryCurrent?: Phasors;
@@ -191,10 +193,10 @@ function cableLaid(
 }
 
 /** Straight distance between the places of neighbouring units and the cable between their drops, mm. */
-function distances(drops: readonly LaidDrop[], { array }: TrunkContext) {
+function distances(drops: readonly LaidDrop[], { modulesOf }: TrunkContext) {
   const place = new Map<string, readonly [number, number, number]>();
   for (const drop of drops) {
-    const mine = array.modules.filter((module) => module.unitId === drop.unitId);
+    const mine = drop.unitId === undefined ? [] : modulesOf(drop.unitId);
     if (drop.unitId === undefined || mine.length === 0) continue;
     const mean = (axis: 0 | 1 | 2) => mine.reduce((sum, module) => sum + module.centre3d[axis], 0) / mine.length;
     place.set(drop.unitId, [mean(0), mean(1), mean(2)]);
@@ -224,14 +226,14 @@ function drawDrops(
   const reachOf = new Map(used.map((drop, k) => [drop.number, needMm[k] ?? 0]));
   const joint = drops[trunk.feedDrop - 1]?.atM ?? 0;
   return drops.map((drop, k): Drop => {
-    const modules = context.array.modules.filter((module) => module.unitId === drop.unitId);
+    const modules = drop.unitId === undefined ? [] : context.modulesOf(drop.unitId);
     const need = reachOf.get(drop.number);
     const along = alongRail(modules, context.array);
     return {
       name: `${trunk.name}${drop.number}`,
       number: drop.number,
       ...(drop.unitId === undefined ? {} : { unitId: drop.unitId }),
-      moduleNames: drop.unitId === undefined ? [] : modules.map((module) => module.name),
+      moduleNames: modules.map((module) => module.name),
       ...(drop.line === undefined ? {} : { line: drop.line }),
       fromFeedM: Math.abs(drop.atM - joint),
       aboveBoardV: aboveBoardV[k] ?? 0,
