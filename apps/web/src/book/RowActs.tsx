@@ -3,6 +3,7 @@ import { SaveJobFile } from '../file/SaveJobFile.tsx';
 import { sayWhoIsHere, useWho } from '../job/whoIsHere.ts';
 import { Act } from '../parts/Act.tsx';
 import { TypedField } from '../parts/TypedField.tsx';
+import { planDesk } from '../plan/planDesk.ts';
 import styles from './BookPage.module.css';
 import type { Answered } from './bookDesk.ts';
 import { changeKeptJob } from './changeKept.ts';
@@ -16,6 +17,12 @@ export interface RowActsProps {
   readonly onDuplicate: () => void;
   /** Does an act; what came of it is said at the head of the sheet. */
   readonly onAct: (act: () => Promise<Outcome>) => void;
+}
+
+async function removed(id: string): Promise<Outcome> {
+  const outcome = await removeFromDevice(id, keepParts);
+  if (outcome.done) await planDesk().forget(id);
+  return outcome;
 }
 
 /** What can be done with a job from the Book. */
@@ -57,9 +64,7 @@ export function RowActs({ entry: { job, where }, server, onDuplicate, onAct }: R
         {where === 'device' && server.kind === 'answered' && (
           <Act onPress={() => onAct(() => sendToServer(job, keepParts))}>Send to the server</Act>
         )}
-        {where === 'both' && (
-          <Act onPress={() => onAct(() => removeFromDevice(job.id, keepParts))}>Remove from this device</Act>
-        )}
+        {where === 'both' && <Act onPress={() => onAct(() => removed(job.id))}>Remove from this device</Act>}
       </div>
       {asked && person === '' && (
         <div className={styles.bar}>

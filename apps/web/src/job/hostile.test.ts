@@ -43,6 +43,8 @@ const desk = {
     tookMs: 0,
   }),
   soFar: () => undefined,
+  atHand: async () => undefined,
+  forget: async () => {},
   stop() {},
   sumUp: never,
   readWeather: never,

@@ -78,6 +78,8 @@ function plainDesk() {
       return { ...planned(job), tookMs: 0 };
     },
     soFar: () => undefined,
+    atHand: async () => undefined,
+    forget: async () => {},
     stop() {},
     sumUp: () => Promise.reject(new Error('not asked here')),
     readWeather: async (_id: string, fileName: string) => ({ fileName, place: 'Testing', remarks: [] }),

@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import type { Plan, StageName } from '@eaveline/plan';
+import { type Plan, type StageName, stageNames } from '@eaveline/plan';
 import type { BegunPlan } from '../plan/begunPlan.ts';
 import { type PlanDesk, type PlanSoFar, type Progress, Stopped } from '../plan/planDesk.ts';
 import { wordsOf } from './keeping.ts';
@@ -26,6 +26,7 @@ export interface Planned {
 }
 
 const NONE: ReadonlySet<StageName> = new Set();
+const ALL: ReadonlySet<StageName> = new Set(stageNames);
 
 export const NOT_PLANNED: Planned = {
   plan: undefined,
@@ -59,8 +60,24 @@ export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () =
     const asked = job();
     if (asked === undefined) return;
     onPlanned({ stale: true, fresh: NONE, notWorkedOut: undefined, stopped: undefined });
+    let atHand = false;
+    let ended = false;
+    // whole and of this very job: no part of what is under work adds to it
+    void desk.atHand(asked).then((found) => {
+      if (found === undefined || ended || asked !== job()) return;
+      atHand = true;
+      onPlanned({
+        ...{ plan: found.plan, begun: undefined, planOf: asked, progress: undefined },
+        ...{ stale: false, fresh: ALL, workedOutAt: found.at },
+      });
+    });
     try {
-      const done = await desk.workOut(asked, { onPart: (part) => onPlanned(soFar(part)) });
+      const onPart = (part: PlanSoFar) => {
+        if (!(atHand && part.job === asked)) onPlanned(soFar(part));
+      };
+      const done = await desk.workOut(asked, { onPart }).finally(() => {
+        ended = true;
+      });
       const newest = done.job === job();
       onPlanned({ ...soFar(done), stale: !newest, ...(newest ? { workedOutAt: now() } : {}) });
     } catch (error) {

@@ -1,7 +1,9 @@
 import type { Job } from '@eaveline/job';
+import { engineOf, type KeptPlans, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
 import { knownPlans } from './knownPlans.ts';
 import type { Answer, Ask, PlanSummary, SetAside, WeatherRead } from './message.ts';
 import { NotWorkedOut, type PlanSoFar, Stopped, type WorkedOut, type WorkOutOptions } from './planSoFar.ts';
+import workerUrl from './planWorker.ts?worker&url';
 
 export {
   type PlanSoFar,
@@ -22,6 +24,13 @@ export interface PlanDesk {
    * @throws {Stopped} where a person stopped it, {NotWorkedOut} where it could not be worked out.
    */
   workOut(job: Job, options?: WorkOutOptions): Promise<WorkedOut>;
+  /**
+   * The plan of this very state of the job as an earlier page had it worked out on this device. It is there before
+   * the engine is; the engine goes over it all the same.
+   */
+  atHand(job: Job): ReturnType<KeptPlans['find']>;
+  /** Nothing of the job's plan stays on this device. */
+  forget(jobId: string): Promise<void>;
   /** What is known of a job's plan now; undefined where none was asked for lately. */
   soFar(jobId: string): PlanSoFar | undefined;
   /** Ends every plan that waits or is under work, at once. Summaries and weather files go on. */
@@ -79,7 +88,7 @@ function expected<K extends Answer['kind']>(answer: Answer, kind: K): Extract<An
 }
 
 /** Puts the page's errands to a worker one at a time, and brings plans together from the parts that were redone. */
-export function makePlanDesk(makeWorker: () => WorkerLike): PlanDesk {
+export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_PLANS_KEPT): PlanDesk {
   const plans = knownPlans();
   /** Weather files by job, to be read again by a worker that takes the place of an ended one. */
   const weather = new Map<string, Errand>();
@@ -236,6 +245,9 @@ export function makePlanDesk(makeWorker: () => WorkerLike): PlanDesk {
   return {
     workOut: (job, { onPart } = {}) =>
       ask({ kind: 'work out', job }, (answer) => workedOut(job.id, expected(answer, 'plan')), onPart),
+    // a plan on a weather file is not of the job alone
+    atHand: async (job) => (weather.has(job.id) || plans.get(job.id)?.plan !== undefined ? undefined : kept.find(job)),
+    forget: (jobId) => kept.forget(jobId),
     soFar: (jobId) => plans.get(jobId),
     stop() {
       const atWork = running && planOf(running.errand);
@@ -275,6 +287,8 @@ let desk: PlanDesk | undefined;
 
 /** The page's one desk, set up when first asked for. */
 export function planDesk(): PlanDesk {
-  desk ??= makePlanDesk(() => new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module' }));
+  // under work the engine's file has one name whatever is in it
+  const kept = import.meta.env.PROD ? keptPlans(engineOf(workerUrl)) : NO_PLANS_KEPT;
+  desk ??= makePlanDesk(() => new Worker(workerUrl, { type: 'module' }), kept);
   return desk;
 }

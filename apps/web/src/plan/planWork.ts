@@ -1,4 +1,5 @@
 import { readWeatherFile, remarkSentence, type WeatherYear } from '@eaveline/formats';
+import type { Job } from '@eaveline/job';
 import { createPlanner, type OnStage, type Plan, type Planner, type StageAhead, type StageName } from '@eaveline/plan';
 import { keepFew } from './keepFew.ts';
 import type { Answer, Ask, PlanParts, SetAside } from './message.ts';
@@ -13,6 +14,8 @@ export interface PlanWorkParts {
    * and telling of each would cost the page more than that.
    */
   readonly quickMs: number;
+  /** Hears of each whole plan of a job alone, without a weather file. */
+  readonly onWhole?: (job: Job, plan: Plan) => void;
 }
 
 /**
@@ -20,7 +23,12 @@ export interface PlanWorkParts {
  *
  * Each part that a planner redid is posted, so the page always knows what the planner remembers.
  */
-export function makePlanWork({ post, lookUp, quickMs }: PlanWorkParts): (said: Ask | SetAside) => Promise<void> {
+export function makePlanWork({
+  post,
+  lookUp,
+  quickMs,
+  onWhole,
+}: PlanWorkParts): (said: Ask | SetAside) => Promise<void> {
   const planners = new Map<string, Planner>();
   const weathers = new Map<string, WeatherYear>();
   /** How long each stage took last, of whichever job. */
@@ -66,6 +74,7 @@ export function makePlanWork({ post, lookUp, quickMs }: PlanWorkParts): (said: A
     });
     keepFew(planners, job.id, planner);
     if (plan === undefined) return { kind: 'set aside', seq };
+    if (weather === undefined) onWhole?.(job, plan);
     return { kind: 'plan', seq, fresh, parts: unsent, tookMs: performance.now() - began };
   }
 

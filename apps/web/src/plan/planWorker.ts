@@ -1,3 +1,6 @@
+import type { Job } from '@eaveline/job';
+import type { Plan } from '@eaveline/plan';
+import { engineOf, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
 import type { Answer, Ask, SetAside } from './message.ts';
 import { makePlanWork } from './planWork.ts';
 
@@ -5,6 +8,7 @@ import { makePlanWork } from './planWork.ts';
 interface WorkerScope {
   onmessage: ((event: MessageEvent<Ask | SetAside>) => void) | null;
   postMessage(answer: Answer): void;
+  readonly location: Pick<Location, 'pathname'>;
 }
 const scope = globalThis as unknown as WorkerScope;
 
@@ -19,5 +23,14 @@ const lookUp = () =>
 /** Half a frame. */
 const QUICK_MS = 8;
 
-const take = makePlanWork({ post: (answer) => scope.postMessage(answer), lookUp, quickMs: QUICK_MS });
+/** Edits come one after another; what the job came to is kept when they rest. */
+const KEEP_AFTER_MS = 1500;
+const kept = import.meta.env.PROD ? keptPlans(engineOf(scope.location.pathname)) : NO_PLANS_KEPT;
+let keeping: ReturnType<typeof setTimeout> | undefined;
+function onWhole(job: Job, plan: Plan): void {
+  clearTimeout(keeping);
+  keeping = setTimeout(() => void kept.keep(job, plan), KEEP_AFTER_MS);
+}
+
+const take = makePlanWork({ post: (answer) => scope.postMessage(answer), lookUp, quickMs: QUICK_MS, onWhole });
 scope.onmessage = ({ data }) => void take(data);
