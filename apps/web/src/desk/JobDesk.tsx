@@ -3,6 +3,7 @@ import type { Plan, SheetNo } from '@eaveline/plan';
 import { useNavigate } from '@tanstack/react-router';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { mendWords } from '../checks/mendWords.ts';
+import { AskWho } from '../frame/AskWho.tsx';
 import desk from '../frame/Desk.module.css';
 import { PhoneBar } from '../frame/PhoneBar.tsx';
 import { PhoneHead } from '../frame/PhoneHead.tsx';
@@ -10,7 +11,6 @@ import { nextPaper } from '../frame/paper.ts';
 import { Register } from '../frame/Register.tsx';
 import { SHEETS, sheetName } from '../frame/sheetNames.ts';
 import { useJob } from '../job/JobContext.tsx';
-import { wouldBeLost } from '../job/keeping.ts';
 import { KeyList } from '../keys/KeyList.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { goesOnTo } from '../pad/goesOnTo.ts';
@@ -143,7 +143,7 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
     <div className={desk.desk} data-pad={padOpen ? 'open' : undefined}>
       <PhoneHead
         title={sheet === undefined ? 'Sheets' : `${no} ${sheetName(no)}`}
-        aside={wouldBeLost(open.keeping) ? 'not kept' : job.name}
+        aside={open.keeping.device.kind === 'refused' ? 'not kept' : job.name}
         backTo={sheet === undefined ? { to: '/' } : { to: '/job/$id', id: job.id }}
         undo={
           open.keeping.device.kind === 'refused' || open.undo === undefined
@@ -151,6 +151,7 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
             : { what: open.undo, onPress: undo }
         }
       />
+      {sheet !== undefined && <AskWho job={job} changed={open.undo !== undefined} />}
       <Register current={no} open={sheet === undefined} onUndo={undo} onRedo={redo} onKeys={() => setKeysShown(true)} />
       <Sheet no={no} open={open} said={said} selected={subject?.id} listed={sheet === undefined} onSelect={select} />
       <PadStrip

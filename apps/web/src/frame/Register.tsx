@@ -50,7 +50,7 @@ export function Register({ current, open, onKeys, ...steps }: RegisterProps) {
         ))}
       </ol>
       <div className={styles.foot}>
-        <WhoIsHere job={job} />
+        <WhoIsHere job={job} changed={opened.undo !== undefined} />
         <KeepingFoot {...steps} />
         <Papers onKeys={onKeys} />
       </div>

@@ -5,15 +5,17 @@ import styles from './WhoIsHere.module.css';
 
 export interface WhoIsHereProps {
   readonly job: Job;
+  /** True while this device has made a step of the job. */
+  readonly changed: boolean;
 }
 
 /** Who is at this device: the history says it of every change from here on. */
-export function WhoIsHere({ job }: WhoIsHereProps) {
+export function WhoIsHere({ job, changed }: WhoIsHereProps) {
   const who = useWho();
   const id = useId();
   const list = useId();
   return (
-    <p className={styles.who}>
+    <div className={styles.who}>
       <label htmlFor={id}>At this device</label>
       <input
         id={id}
@@ -32,6 +34,11 @@ export function WhoIsHere({ job }: WhoIsHereProps) {
           <option key={name} value={name} />
         ))}
       </datalist>
-    </p>
+      {changed && who.trim() === '' && (
+        <p className={styles.unnamed}>
+          The history has your steps without a name.
+        </p>
+      )}
+    </div>
   );
 }

@@ -6,7 +6,6 @@ import { PhoneHead } from '../frame/PhoneHead.tsx';
 import { nextPaper } from '../frame/paper.ts';
 import { Register } from '../frame/Register.tsx';
 import { SheetFrame } from '../frame/SheetFrame.tsx';
-import { wouldBeLost } from '../job/keeping.ts';
 import { KeyList } from '../keys/KeyList.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { counted, sentence } from '../words/count.ts';
@@ -48,7 +47,7 @@ export function HistoryPage() {
     <div className={desk.desk}>
       <PhoneHead
         title="History"
-        aside={wouldBeLost(open.keeping) ? 'not kept' : job.name}
+        aside={open.keeping.device.kind === 'refused' ? 'not kept' : job.name}
         backTo={{ to: '/job/$id', id: job.id }}
         undo={
           open.keeping.device.kind === 'refused' || open.undo === undefined

@@ -317,7 +317,8 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
       if (edits.length === 0) return undefined;
       const kind = changes.some(({ path }) => path[0] === 'records') ? 'record' : 'edit';
       const where = changes.map(({ path }) => path.join('.'));
-      const step = stepName([words, ...where].join('\n'));
+      // what somebody else does is a step of its own, however soon
+      const step = stepName([here().who, words, ...where].join('\n'));
       commit(changed.job, edits, { what: meaningOf(changed.job, words, edits), step, kind });
       return undefined;
     },

@@ -131,3 +131,52 @@ walk('two pages of one device show each other’s edits as they are kept', async
     await other.close();
   }
 });
+
+walk(
+  'a job opened again shows its figures before the engine is there, and none that are of another state',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, JOB, '04');
+    const head = () => page.getByRole('main').getByRole('heading', { level: 1 }).textContent();
+    await typeInto(length(page), '24');
+    await settled(page, '04');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    const said = await head();
+    expect(said).toMatch(/\d\.\d\d\sV/);
+    // the worker puts the plan down when edits rest
+    await soon(() =>
+      page.evaluate(
+        () =>
+          new Promise((found) => {
+            const request = indexedDB.open('eaveline-plans');
+            request.onsuccess = () => {
+              const database = request.result;
+              if (!database.objectStoreNames.contains('plans')) {
+                database.close();
+                return found(undefined);
+              }
+              const row = database.transaction('plans').objectStore('plans').get('kestrel-rise');
+              row.onsuccess = () => {
+                database.close();
+                found(row.result && JSON.parse(row.result.job).choices.trunks.a.homeRun.lengthM);
+              };
+            };
+          }),
+      ),
+    ).toBe(24);
+
+    // an engine that never comes
+    await page.addInitScript(() => {
+      window.Worker = class extends EventTarget {
+        postMessage() {}
+        terminate() {}
+      } as unknown as typeof Worker;
+    });
+    await page.reload();
+    await soon(head).toBe(said);
+    await typeInto(length(page), '31');
+    await soon(() => keeping(page).textContent()).toContain('All kept');
+    await page.reload();
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    expect(await length(page).count()).toBe(0); // fields of the trunks stand beside their figures, and wait for them
+  },
+);

@@ -79,3 +79,20 @@ walk(
     }
   },
 );
+
+walk(
+  'the first step on a phone asks who is there, once; the name is with the steps after it',
+  async ({ server, page }) => {
+    await openSheet(page, server.url, 'kestrel-rise', '04');
+    const asked = page.getByRole('region', { name: 'Who is here' });
+    expect(await asked.count()).toBe(0);
+    await page.getByLabel('Fed at', { exact: true }).selectOption({ index: 4 });
+    await asked.getByLabel(/^Who is at this phone/).fill('Nia');
+    await asked.getByRole('button', { name: 'Keep the name' }).tap();
+    await asked.waitFor({ state: 'detached' });
+    await page.getByLabel('Fed at', { exact: true }).selectOption({ index: 2 });
+    await page.goto(`${server.url}/job/kestrel-rise/history`);
+
+    await page.getByRole('main').getByRole('listitem').filter({ hasText: 'Nia' }).waitFor();
+  },
+);
