@@ -34,11 +34,7 @@ export function WhoIsHere({ job, changed }: WhoIsHereProps) {
           <option key={name} value={name} />
         ))}
       </datalist>
-      {changed && who.trim() === '' && (
-        <p className={styles.unnamed}>
-          The history has your steps without a name.
-        </p>
-      )}
+      {changed && who.trim() === '' && <p className={styles.unnamed}>The history has your steps without a name.</p>}
     </div>
   );
 }
