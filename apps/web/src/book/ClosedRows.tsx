@@ -6,6 +6,7 @@ import { Part } from '../parts/Part.tsx';
 import { asText } from './asText.ts';
 import styles from './BookPage.module.css';
 import type { ClosedEntry } from './entry.ts';
+import { LaidAsideActs } from './LaidAsideActs.tsx';
 import { LayAsideActs } from './LayAsideActs.tsx';
 import { laidAsideOf } from './layAside.ts';
 
@@ -21,36 +22,39 @@ export function ClosedRows({ closed, onLaidAside }: ClosedRowsProps) {
   return (
     <Part title="Does not open" count={closed.length} ruled>
       <ul>
-        {closed.map((entry) => (
-          <li key={`${entry.where} ${entry.id}`} className={styles.closed}>
-            <p>
-              <b data-state="fails">
-                <Mark state="fails" size={15} /> {entry.name}
-              </b>{' '}
-              {whereWords(entry)}
-            </p>
-            <ul className="small">
-              {entry.words.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-            {entry.where === 'device' && laidAsideOf(entry.id) === undefined ? (
-              <LayAsideActs
-                id={entry.id}
-                name={entry.name}
-                document={entry.document}
-                onDone={(words) => onLaidAside(entry.id, words)}
-              />
-            ) : (
-              <Act
-                onPress={() => saveText(`${entry.id.replaceAll(':', '-')}.as-kept.json`, asText(entry.document))}
-                label={`Save what is there of ${entry.name}`}
-              >
-                Save what is there
-              </Act>
-            )}
-          </li>
-        ))}
+        {closed.map((entry) => {
+          const DeviceActs = laidAsideOf(entry.id) === undefined ? LayAsideActs : LaidAsideActs;
+          return (
+            <li key={`${entry.where} ${entry.id}`} className={styles.closed}>
+              <p>
+                <b data-state="fails">
+                  <Mark state="fails" size={15} /> {entry.name}
+                </b>{' '}
+                {whereWords(entry)}
+              </p>
+              <ul className="small">
+                {entry.words.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+              {entry.where === 'device' ? (
+                <DeviceActs
+                  id={entry.id}
+                  name={entry.name}
+                  document={entry.document}
+                  onDone={(words) => onLaidAside(entry.id, words)}
+                />
+              ) : (
+                <Act
+                  onPress={() => saveText(`${entry.id.replaceAll(':', '-')}.as-kept.json`, asText(entry.document))}
+                  label={`Save what is there of ${entry.name}`}
+                >
+                  Save what is there
+                </Act>
+              )}
+            </li>
+          );
+        })}
       </ul>
     </Part>
   );

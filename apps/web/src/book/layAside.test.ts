@@ -1,7 +1,7 @@
 import { kestrelRise } from '@eaveline/job';
-import { type KeptJob, memoryStore } from '@eaveline/sync/store';
+import { type JobStore, type KeptJob, memoryStore } from '@eaveline/sync/store';
 import { expect, test } from 'vitest';
-import { laidAsideOf, layAside, serverCopyOf } from './layAside.ts';
+import { laidAsideOf, layAside, removeLaidAside, serverCopyOf } from './layAside.ts';
 import { testServer } from './testing.ts';
 
 const at = '2026-05-15T06:00:00.000Z';
@@ -77,4 +77,26 @@ test('what the server has of it', async () => {
   expect(await serverCopyOf('kestrel-rise', server)).toBe('does not open');
   server.stopped = true;
   expect(await serverCopyOf('kestrel-rise', server)).toBe('away');
+});
+
+test('what was laid aside can be removed, history and all; a job that was not cannot be so', async () => {
+  const store = await broken();
+  expect(await removeLaidAside('kestrel-rise', { store })).toMatchObject({ done: false });
+  expect(await store.kept('kestrel-rise')).toEqual(damaged);
+  await layAside('kestrel-rise', { store, now });
+  expect(await removeLaidAside(NAME, { store })).toMatchObject({ done: true });
+  expect(await store.kept(NAME)).toBeUndefined();
+  expect(await store.aside(NAME)).toEqual([]);
+});
+
+test('a device that refuses to remove it is told of in words', async () => {
+  const store = {
+    remove: async () => {
+      throw new Error('This device has no more room.');
+    },
+  } as unknown as JobStore;
+  expect(await removeLaidAside(NAME, { store })).toEqual({
+    done: false,
+    words: 'It could not be removed: This device has no more room. It is left as it is.',
+  });
 });

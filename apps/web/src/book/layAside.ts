@@ -45,6 +45,17 @@ export async function layAside(id: string, { store, now }: Pick<KeepParts, 'stor
   }
 }
 
+/** Takes what was laid aside off this device for good. Never a job: only what was laid aside of one. */
+export async function removeLaidAside(id: string, { store }: Pick<KeepParts, 'store'>): Promise<Outcome> {
+  if (laidAsideOf(id) === undefined) return { done: false, words: 'It was not laid aside, and stays.' };
+  try {
+    await store.remove(id, () => true);
+    return { done: true, words: 'What was laid aside is removed from this device.' };
+  } catch (error) {
+    return { done: false, words: `It could not be removed: ${wordsOf(error)} It is left as it is.` };
+  }
+}
+
 async function putAside(store: JobStore, name: string, at: string, pieces: readonly StoredChange[]): Promise<void> {
   if (pieces.length === 0) return;
   await store.begin(name, pieces);

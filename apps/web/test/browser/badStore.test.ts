@@ -179,6 +179,17 @@ walk(
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save what is there of Kestrel Rise' }).click();
     expect(JSON.parse(readFileSync(await (await download).path(), 'utf8'))).toEqual({ name: 'Kestrel Rise', facts: 7 });
+
+    // saved, it can go
+    await page.getByRole('button', { name: 'Remove Kestrel Rise, laid aside, from this device' }).click();
+    await page.getByText('What was laid aside is removed from this device.').waitFor();
+    await soon(() => page.getByText('Laid aside on this device, whole').count()).toBe(0);
+    await page.reload();
+    await page
+      .getByRole('link', { name: /Kestrel Rise/ })
+      .first()
+      .waitFor();
+    expect(await page.getByText('Laid aside on this device, whole').count()).toBe(0);
   },
 );
 
