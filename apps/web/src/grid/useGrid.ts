@@ -3,10 +3,11 @@ import { useEffect, useState } from 'react';
 import { useJob } from '../job/JobContext.tsx';
 import { valueAt } from '../job/path.ts';
 import { counted } from '../words/count.ts';
-import { type AddRow, type Draft, draftWords, lackingIn, withDraft } from './addRow.ts';
+import { type AddRow, draftWords, lackingIn, withDraft } from './addRow.ts';
 import type { Leave } from './CellInput.tsx';
 import { cellText, cleared, plainCellText, readCell, refusalSentence } from './cell.ts';
 import type { Column, GridRow, TypedColumn } from './column.ts';
+import { useKeptDraft } from './keptDraft.ts';
 import { type PastePlan, planPaste } from './paste.ts';
 import { beyondWords, pastedWords } from './pasteWords.ts';
 import { type Block, blockOf, cellCount, kept, type Spot, tabbed } from './spots.ts';
@@ -36,7 +37,10 @@ export interface GridParts {
 /** Where a table stands: the cell one is on, the cells picked, what is typed, what is said; and its acts. */
 export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
   const { job, edit } = useJob();
-  const [draft, setDraft] = useState<Draft>();
+  const [draft, setDraft] = useKeptDraft(
+    `eaveline.draft ${job.id} ${label}`,
+    inJob.map(({ id }) => id),
+  );
   const rows = draft === undefined ? inJob : [...inJob, draft.row];
   const document = withDraft(job, draft);
   const size = { rows: rows.length, columns: columns.length };

@@ -252,3 +252,25 @@ walk('a cable size typed into a table is that very size, or it is refused', asyn
   await home.getByRole('option', { name: '10 mm² line, neutral, earth', exact: true }).click();
   await soon(() => home.textContent()).toBe('10 mm² line, neutral, earth');
 });
+
+walk('a row half filled in is there again when one comes back from another sheet', async ({ server, page }) => {
+  await openSheet(page, server.url, JOB, '01');
+  await page.getByRole('button', { name: 'Add an object' }).click();
+  await page.keyboard.type('neighbour');
+  await page.keyboard.press('Tab');
+  const draft = grid(page, 'near objects').locator('tr[data-draft]');
+  await soon(() => draft.textContent()).toContain('neighbour');
+  await register(page).getByRole('link', { name: /^02 / }).click();
+  await settled(page, '02');
+  await register(page).getByRole('link', { name: /^01 / }).click();
+  await settled(page, '01');
+  await soon(() => draft.textContent()).toContain('neighbour');
+  await page.reload();
+  await settled(page, '01');
+  await soon(() => draft.textContent()).toContain('neighbour');
+  await page.getByRole('button', { name: 'Drop the new object' }).click();
+  await soon(() => draft.count()).toBe(0);
+  await page.reload();
+  await settled(page, '01');
+  expect(await draft.count()).toBe(0);
+});
