@@ -2,7 +2,7 @@ import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Wires } from '../drawing/Wires.tsx';
 import { stepsOf } from '../job/path.ts';
-import { Caution } from '../parts/Caution.tsx';
+import { MixedColours } from '../parts/MixedColours.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
@@ -18,16 +18,11 @@ const fact = (at: string) => stepsOf(`facts.board.${at}`);
 export function BoardSheet({ plan, job, selected, onSelect }: SheetProps) {
   const waiting = (at: string) =>
     plan.site.missing.find((missing) => missing.at === `facts.board.${at}`)?.rules.length ?? 0;
-  const { wiring, wiringMixed } = job.facts.board;
+  const { wiring } = job.facts.board;
   const lines = { 'single-phase': 1, 'split-phase': 2, 'three-phase': 3 } as const;
   return (
     <>
-      {wiringMixed && (
-        <Caution
-          words="Two colour schemes meet in this board. Prove every conductor before you touch it, and mark it."
-          more="Black is neutral in one scheme and live in another: go by the letters, never by the colour alone."
-        />
-      )}
+      <MixedColours job={job} />
       <Part title="Circuits of the sources" count={plan.board.circuits.length} ruled>
         <SourceCircuits
           circuits={plan.board.circuits}

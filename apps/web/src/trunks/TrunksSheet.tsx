@@ -2,6 +2,7 @@ import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Sideways } from '../drawing/Sideways.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
+import { MixedColours } from '../parts/MixedColours.tsx';
 import { Part } from '../parts/Part.tsx';
 import { riseFinding } from './headOfTrunks.ts';
 import { JumperGrid } from './JumperGrid.tsx';
@@ -39,6 +40,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   const hold = () => onSelect((chosen && selected) ?? `rise:${at.id}`);
   return (
     <>
+      <MixedColours job={job} />
       <Sideways room={ref}>
         <TrunksUnrolled
           plan={plan}

@@ -146,11 +146,12 @@ function annualWorking({ latitudeDeg, longitudeDeg, climate }: SunPlace, annual:
     : 'Aguiar and Collares-Pereira 1992; Hollands and Huget 1983; Erbs et al. 1982';
   const formula = fromFile ? 'Σ rows of the file' : 'Σ hours of a year made from monthly means';
   const months = climate.ghiKwhM2Day.map((mean, m) =>
-    worked(`month ${m + 1}, mean day`, mean, 'kWh/m²', 'as the climate has it', climate.credit, []),
+    worked(`${MONTHS[m]}, mean day`, mean, 'kWh/m²', 'as the climate has it', climate.credit, []),
   );
   const inputs = [
-    given('latitude', latitudeDeg, '°', 'facts.site.latitudeDeg'),
-    given('longitude', longitudeDeg, '°', 'facts.site.longitudeDeg'),
+    // a hundredth of a degree is 1 km: the climate is no nearer
+    { ...given('latitude', latitudeDeg, '°', 'facts.site.latitudeDeg'), decimals: 2 },
+    { ...given('longitude', longitudeDeg, '°', 'facts.site.longitudeDeg'), decimals: 2 },
     ...months,
   ];
   return worked('Sun on the level', annual, 'kWh/m² a year', formula, source, inputs, {
