@@ -12,6 +12,8 @@ export interface RoofSizesProps {
 }
 
 const mm = (metres: number) => figure(metres * 1000, 0);
+/** What is left beside a row, or by how much the row is over the end of its eave: a drawing has no negative sizes. */
+const left = (metres: number) => (metres < -0.0005 ? `${mm(-metres)} over` : mm(Math.max(0, metres)));
 
 /** Sizes of the whole house, and of the row one is on along its eave. */
 export function RoofSizes({ plan, view, bounds, selected }: RoofSizesProps) {
@@ -60,5 +62,5 @@ function RowChain({
   const shifted = points.map((point) => plus(point, outward, 0));
   const way = unit(minus(shifted.at(-1) as Px, shifted[0] as Px));
   const side = way[1] * outward[0] - way[0] * outward[1] > 0 ? 1 : -1;
-  return <Chain points={shifted} words={[mm(start), mm(end - start), mm(eave.lengthM - end)]} off={24 * side} />;
+  return <Chain points={shifted} words={[left(start), mm(end - start), left(eave.lengthM - end)]} off={24 * side} />;
 }
