@@ -65,6 +65,13 @@ export function OneTrunk({
     under && Math.abs(middle - feedX) < 16
       ? { x: feedX + (middle < feedX ? -7 : 7), textAnchor: middle < feedX ? 'end' : 'start' }
       : { x: middle, textAnchor: 'middle' };
+  const moduleOn = (unitId: string | undefined) =>
+    plan.array.modules.find((each) => unitId !== undefined && each.unitId === unitId);
+  // the row stands above the group: where one name is too long for its module, all say their place alone
+  const short = trunk.drops.some(({ unitId }) => {
+    const module = moduleOn(unitId);
+    return module !== undefined && nameOf(module).length * CLOSE_HALF_PX > half;
+  });
   return (
     <Thing id={`rise:${trunk.id}`} label={label} selected={selected} onSelect={onSelect}>
       <rect className={selected ? 'on-tint' : 'on-film'} x="0" y={y} width={width} height={height - 2} />
@@ -111,7 +118,7 @@ export function OneTrunk({
       {trunk.drops.map(({ number, unitId, line }) => {
         const at = x.get(number);
         if (at === undefined) return null;
-        const module = plan.array.modules.find((each) => unitId !== undefined && each.unitId === unitId);
+        const module = moduleOn(unitId);
         const far = selected && number === trunk.farDrop;
         return (
           <g key={number}>
@@ -124,7 +131,7 @@ export function OneTrunk({
               height="26"
             />
             <text className="close" x={at} y={wire - 23.5} textAnchor="middle">
-              {module === undefined ? '' : half < 6.5 ? '' : half < 10 ? module.place : `${module.row}·${module.place}`}
+              {module === undefined || half < 6.5 ? '' : short ? module.place : nameOf(module)}
             </text>
             <DrawnMark state={dropState(number)} x={at + half} y={wire - 41} size={11} />
             {trunk.lines.length > 1 && line !== undefined && half > 9 && (
@@ -159,6 +166,11 @@ export function OneTrunk({
     </Thing>
   );
 }
+
+/** Half a letter of the close face at its size in drawings, px. */
+const CLOSE_HALF_PX = 3.2;
+
+const nameOf = ({ row, place }: Plan['array']['modules'][number]) => `${row}·${place}`;
 
 /** Whether a finding is about a trunk or one of its drops. */
 function isOf({ id, drops }: Unrolled['trunk'], about: Finding['about']): boolean {
