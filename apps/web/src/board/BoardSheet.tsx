@@ -22,7 +22,7 @@ export function BoardSheet({ plan, job, selected, onSelect }: SheetProps) {
   const lines = { 'single-phase': 1, 'split-phase': 2, 'three-phase': 3 } as const;
   return (
     <>
-      <MixedColours job={job} />
+      <MixedColours mixed={job.facts.board.wiringMixed} />
       <Part title="Circuits of the sources" count={plan.board.circuits.length} ruled>
         <SourceCircuits
           circuits={plan.board.circuits}

@@ -1,13 +1,13 @@
-import type { Job } from '@eaveline/job';
 import { Caution } from './Caution.tsx';
 
 export interface MixedColoursProps {
-  readonly job: Job;
+  /** As the survey found the board. */
+  readonly mixed: boolean;
 }
 
 /** The caution of a board in which two colour schemes meet, above whatever shows the colours of its wires. */
-export function MixedColours({ job }: MixedColoursProps) {
-  if (!job.facts.board.wiringMixed) return null;
+export function MixedColours({ mixed }: MixedColoursProps) {
+  if (!mixed) return null;
   return (
     <Caution
       words="Two colour schemes meet in this board. Prove every conductor before you touch it, and mark it."

@@ -1,5 +1,6 @@
 import { Caution } from '../parts/Caution.tsx';
 import { Mark } from '../parts/Mark.tsx';
+import { MixedColours } from '../parts/MixedColours.tsx';
 import { RuleGauge } from '../parts/RuleGauge.tsx';
 import { StateWord } from '../parts/StateWord.tsx';
 import { TallyMarks } from '../parts/TallyMarks.tsx';
@@ -48,6 +49,12 @@ export const standing: readonly Specimen[] = [
         show: <Caution words="Lock breaker A before you touch a drop. Prove the trunk dead at the roof box." />,
       },
     ],
+  },
+  {
+    name: 'MixedColours',
+    group: 'State',
+    says: 'Above whatever shows the colours of a board’s wires, where two schemes meet in it.',
+    states: [{ state: 'mixed', show: <MixedColours mixed /> }],
   },
   {
     name: 'RuleGauge',

@@ -40,7 +40,7 @@ export function TrunksSheet({ plan, job, selected, onSelect }: SheetProps) {
   const hold = () => onSelect((chosen && selected) ?? `rise:${at.id}`);
   return (
     <>
-      <MixedColours job={job} />
+      <MixedColours mixed={job.facts.board.wiringMixed} />
       <Sideways room={ref}>
         <TrunksUnrolled
           plan={plan}
