@@ -1,5 +1,5 @@
 import type { JobDocument, Reason, StoredHistory } from '@eaveline/sync';
-import { type Edit, editsBetween, valueAt, withAt } from '@eaveline/sync/edits';
+import { type Edit, editsBetween } from '@eaveline/sync/edits';
 import {
   type JobStore,
   type KeptJob,
@@ -9,6 +9,7 @@ import {
   type StoredChange,
 } from '@eaveline/sync/store';
 import type { Documents } from './documents.ts';
+import { BEGUN, BEGUN_AGAIN, begunAs, nothingIn, READ, withoutLoose } from './historyBegun.ts';
 import { countOfRevision } from './jobServer.ts';
 import { type OnDevice, wordsOf } from './keeping.ts';
 import type { PageChannel, PageNews } from './pageChannel.ts';
@@ -63,12 +64,6 @@ export interface JobKeeper {
 const TRY_AGAIN_AFTER_MS = 10_000;
 /** So many loose changes make opening slow: they are folded into one. */
 const FOLD_FROM = 300;
-
-const BEGUN: Reason = { who: '', what: 'Begun', device: '', step: 'begun', kind: 'begun' };
-const BEGUN_AGAIN = 'Begun again: the history before did not read';
-const READ: Reason = { ...BEGUN, what: 'Filled in by reading it', step: 'read', kind: 'taken in' };
-
-const nothingIn = ({ snapshot, changes }: StoredHistory) => snapshot === undefined && changes.length === 0;
 
 export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   const { store, documents, channel, now, later, onDevice, onNews, onNotice } = parts;
@@ -473,23 +468,8 @@ export function makeJobKeeper(id: string, parts: KeeperParts): JobKeeper {
   };
 }
 
-/** How a history begins: of a job the server had for longer, only with its newest state. */
-function begunAs({ server }: KeptJob): Reason {
-  const saves = countOfRevision(server?.revision);
-  return saves > 1 ? { ...BEGUN, what: `Taken on from the firm’s server, as its save ${saves} has it` } : BEGUN;
-}
-
 /** A count that grows with the server's revisions, and goes on where the server was put back to an earlier one. */
 function countOf(revision: string, before: number): number {
   const counted = countOfRevision(revision);
   return counted >= before ? counted : before + 1;
-}
-
-/** The job as it was before its loose edits: what a history begins with, so that these are steps of it. */
-function withoutLoose({ job, loose = [] }: KeptJob): unknown {
-  const edits = loose.flatMap((each) => each.edits);
-  return edits.reduceRight<unknown>((now, { path, before, after }) => {
-    const stands = editsBetween(valueAt(now, path), after).length === 0;
-    return stands ? withAt(now, path, before) : now;
-  }, job);
 }
