@@ -8,6 +8,8 @@ const TERMINAL: Record<LineName, Terminal> = { L1: 0, L2: 1, L3: 2 };
 export interface ExistingSources {
   /** Solar: it feeds together with everything else. */
   readonly solar: Phasors;
+  /** Of it, what stands on an element of the meter of its own. */
+  readonly solarApart: Phasors;
   /** Generators that nothing keeps from the network: taken as feeding beside it, the worst that can be. */
   readonly besideNetwork: Phasors;
   /** The largest generator behind a changeover, A on a line: it feeds in place of the network. */
@@ -34,6 +36,7 @@ export function existingSources(existing: Readonly<Record<string, ExistingFacts>
   const behind = sources.filter(([, { kind, changeover }]) => kind === 'generator inlet' && changeover === true);
   return {
     solar: sum(({ kind }) => kind === 'solar'),
+    solarApart: sum(({ kind, meterElement }) => kind === 'solar' && meterElement === true),
     besideNetwork: sum(({ kind, changeover }) => kind === 'generator inlet' && changeover !== true),
     inPlaceOfNetworkA: Math.max(0, ...behind.map(([, { ratedA }]) => ratedA)),
     givens: sources.map(([id, { name, kind, ratedA, lines }]) => ({

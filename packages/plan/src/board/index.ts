@@ -96,6 +96,7 @@ export const boardStage: Stage<'board', 'trunks', View> = {
       lineA,
       lineVA,
       thereA: perLine(there.solar),
+      thereApartA: perLine(there.solarApart),
       largestDifferenceVA: Math.max(...va) - Math.min(...va),
       ...(lines.length > 1 ? { neutralA } : {}),
       bus: busRule(board, supply, { sourceA: Math.max(...magnitudes(onBars).slice(0, 3)), there }, pack),

@@ -56,6 +56,8 @@ export interface BoardPlan {
   readonly lineVA: Readonly<Record<Line, number>>;
   /** Of these, solar that stood there before, A. */
   readonly thereA: Readonly<Record<Line, number>>;
+  /** Of that, what stands on an element of the meter of its own: the house's limit does not see it, A. */
+  readonly thereApartA: Readonly<Record<Line, number>>;
   readonly largestDifferenceVA: number;
   /** Neutral current with full sun and no load, A; undefined on a single-phase board. */
   readonly neutralA?: number;

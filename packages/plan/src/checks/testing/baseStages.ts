@@ -86,6 +86,7 @@ export function baseStages(variant: RulePack['variant']): Parts['stages'] {
       lineA: both(solarA + batteryA),
       lineVA: both((solarA + batteryA) * lineV),
       thereA: both(0),
+      thereApartA: both(0),
       largestDifferenceVA: 0,
       bus: {
         busA: 100,
