@@ -7,6 +7,10 @@ import { lineOptions, same } from '../grid/options.ts';
 
 const at = (field: string) => (id: string) => ['facts', 'existing', id, field];
 const KINDS = same(['solar', 'generator inlet', 'car charger', 'controlled load', 'second board']);
+const ELEMENT = [
+  { value: true, words: 'its own' },
+  { value: false, words: 'the house’s' },
+];
 
 /** What already stands at the place and carries current. */
 export function ExistingGrid({ plan, job, selected, onSelect }: SheetProps) {
@@ -16,6 +20,14 @@ export function ExistingGrid({ plan, job, selected, onSelect }: SheetProps) {
     { id: 'kind', title: 'kind', kind: 'pick', path: at('kind'), options: KINDS },
     { id: 'rated', title: 'rated', kind: 'quantity', unit: 'A', path: at('ratedA') },
     { id: 'lines', title: 'lines', kind: 'pick', path: at('lines'), options: lineOptions(job) },
+    {
+      id: 'element',
+      title: 'meter element',
+      kind: 'pick',
+      path: at('meterElement'),
+      options: ELEMENT,
+      none: 'not looked at',
+    },
     { id: 'length', title: 'cable to it', kind: 'quantity', unit: 'm', path: at('lengthM'), optional: true },
     { id: 'size', title: 'conductor', kind: 'size', path: at('conductor') },
   ];

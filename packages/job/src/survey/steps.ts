@@ -63,7 +63,7 @@ export const surveyLists = {
     one: 'source or load',
     many: 'sources and loads',
     none: 'None of these here: no solar, generator inlet, car charger, controlled load, second board',
-    because: 'bars and mains carry them too',
+    because: 'solar and generators are summed with what is fitted; loads are on record',
     questions: existingQuestions,
     photo: 'Its plate, legible',
   },

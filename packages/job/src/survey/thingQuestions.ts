@@ -107,23 +107,30 @@ export const existingQuestions: readonly Question<ExistingFacts>[] = [
     at: 'kind',
     ask: 'What it is',
     answer: answers.pick('solar', 'generator inlet', 'car charger', 'controlled load', 'second board'),
-    because: 'sources and loads are summed apart',
+    because: 'sources are summed with what is fitted; loads are in none of these sums',
     must: true,
   },
-  { at: 'name', ask: 'Name', answer: answers.text, because: 'findings name it', must: true },
+  {
+    at: 'name',
+    ask: 'Name',
+    answer: answers.text,
+    because: 'it is listed by it, and a sum names its sources',
+    must: true,
+  },
   {
     at: 'ratedA',
     ask: 'Current at its rating, each line',
-    how: 'Off the plate. Solar: its inverter’s output. A second board: its feed.',
+    how: 'Off the plate. Solar: its inverter’s output. A second board: its feed. A load that stays on in an outage is entered among the circuits too.',
     answer: number('A'),
-    because: 'bars and mains carry it',
+    because:
+      'solar is summed on the bars, along the mains and in what can go out; a generator on the bars; a load’s figure is on record, in no sum',
     must: true,
   },
   {
     at: 'lines',
     ask: 'Lines it stands on',
     answer: answers.lines,
-    because: 'the lines are balanced with it',
+    because: 'solar counts in the balance of the lines; a load does not',
     must: true,
   },
   {
@@ -131,7 +138,7 @@ export const existingQuestions: readonly Question<ExistingFacts>[] = [
     ask: 'On an element of the meter of its own',
     how: 'A second register, a ripple relay, a time switch of the network.',
     answer: yesNo('yes, its own', 'no, the house’s'),
-    because: 'the sun does not pay for what is counted apart',
+    because: 'the export limit set on the system does not see solar counted apart; of a load it is on record only',
     when: ({ kind }) => kind === 'controlled load' || kind === 'car charger' || kind === 'solar',
   },
   {
@@ -147,9 +154,14 @@ export const existingQuestions: readonly Question<ExistingFacts>[] = [
     ask: 'Cable from the board',
     answer: number('m'),
     with: 'tape',
-    because: 'a trunk may land at its end',
+    because: 'on record, should a trunk land at its end; no rise is reckoned along it',
   },
-  { at: 'conductor', ask: 'Cable, size and metal', answer: answers.conductor, because: 'a trunk may land at its end' },
+  {
+    at: 'conductor',
+    ask: 'Cable, size and metal',
+    answer: answers.conductor,
+    because: 'on record, should a trunk land at its end; no rise is reckoned along it',
+  },
 ];
 
 const hasMotor = ({ motor }: CircuitFacts) => motor !== undefined;

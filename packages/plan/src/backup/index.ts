@@ -83,6 +83,7 @@ export const backupStage: Stage<'backup', 'trunks', BackupView> = {
 const leavesOut = [
   'Running watts count as volt-amperes: power factor one.',
   'A battery between two lines of a split-phase board is taken to give each half, whatever the other draws.',
+  'A car charger, controlled load or second board listed as already there is in these sums only where it is entered among the circuits.',
   'Two motors starting at once are not promised.',
   'A moved circuit whose own line is not kept alive goes to the kept line with the least load.',
   'Night hours are without sun, at the mean night load. What battery and gateway use themselves is not in them.',

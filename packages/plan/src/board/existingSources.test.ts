@@ -69,3 +69,25 @@ test('the bars of the checks fail by what was there: 100 A of bars, and the old 
   job.facts.existing = { old: solar(16) };
   expect(state(job)).toBe('fails');
 });
+
+test('old solar pushes through the mains too: 16 A over 30 m of 25 mm² copper lift every trunk by 0.780 V', () => {
+  // IEC 60228: 0.727 Ω/km at 20 °C, · (1 + 0.00393 · 30) = 0.8127 Ω/km at 50 °C; 2 · 0.0008127 · 30 · 16 = 0.7802 V
+  const trunkOf = (existing: Job['facts']['existing']) => {
+    const job = structuredClone(quaysideTerrace);
+    job.facts.existing = existing;
+    job.facts.supply.mains = { lengthM: 30, conductor: { material: 'copper', areaMm2: 25, strandClass: 2 } };
+    const [trunk] = workOut(job).trunks.trunks;
+    if (trunk === undefined) throw new Error('Quayside Terrace has no trunk');
+    return trunk;
+  };
+  const before = trunkOf({});
+  const after = trunkOf({ old: solar(16) });
+  expect(after.rise.mainsV - before.rise.mainsV).toBeCloseTo(0.7802, 3);
+  expect(after.rise.totalV - before.rise.totalV).toBeCloseTo(0.7802, 3);
+  // the array's own current and its home run are as they were
+  expect(after.currentA).toBe(before.currentA);
+  expect(after.rise.homeRunV).toBe(before.rise.homeRunV);
+  // loads draw, they do not lift; a generator does not feed beside the network along the mains
+  const charger: ExistingFacts = { kind: 'car charger', name: 'Charger', ratedA: 32, lines: ['L1'] };
+  expect(trunkOf({ charger, inlet: generator() }).rise).toEqual(before.rise);
+});

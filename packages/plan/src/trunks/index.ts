@@ -1,5 +1,6 @@
-import type { Choices, Job, SupplyFacts } from '@eaveline/job';
+import type { Choices, ExistingFacts, Job, SupplyFacts } from '@eaveline/job';
 import { addPhasors, exportPhasors, magnitudes, type Phasors, sourcePhasors } from '@eaveline/physics';
+import { existingSources } from '../board/existingSources.ts';
 import { byKey } from '../byKey.ts';
 import type { Stage } from '../stage.ts';
 import { worked } from '../working.ts';
@@ -10,6 +11,7 @@ import { workTrunk } from './workTrunk.ts';
 
 interface View {
   readonly supply: SupplyFacts;
+  readonly existing: Readonly<Record<string, ExistingFacts>>;
   readonly trunks: Choices['trunks'];
   readonly units: Choices['units'];
   readonly modules: Choices['modules'];
@@ -25,6 +27,7 @@ export const trunksStage: Stage<'trunks', 'array', View> = {
   before: ['array'],
   view: (job: Job): View => ({
     supply: job.facts.supply,
+    existing: job.facts.existing,
     trunks: job.choices.trunks,
     units: job.choices.units,
     modules: job.choices.modules,
@@ -32,7 +35,7 @@ export const trunksStage: Stage<'trunks', 'array', View> = {
     equipment: job.choices.equipment,
   }),
 
-  run({ supply, trunks, units, modules, batteries, equipment }, { array }): TrunksPlan {
+  run({ supply, existing, trunks, units, modules, batteries, equipment }, { array }): TrunksPlan {
     const voltage = sourcePhasors(supply.system, supply.nominalV);
     const unitsOf = unitsByTrunk(units);
     const laid = Object.entries(trunks)
@@ -41,6 +44,7 @@ export const trunksStage: Stage<'trunks', 'array', View> = {
     const trunksCurrent = laid
       .flatMap(({ drops }) => drops.map((drop) => exportPhasors(sourcesOf(drop), voltage)))
       .reduce(addPhasors, ZERO);
+    const there = existingSources(existing, voltage);
     const battery = batteryPhasors(batteries, equipment, supply.system === 'split-phase', voltage);
     const context = {
       supply,
@@ -48,7 +52,8 @@ export const trunksStage: Stage<'trunks', 'array', View> = {
       modules,
       array,
       modulesOf: byKey(array.modules, ({ unitId }) => unitId),
-      trunksCurrent,
+      mainsCurrent: addPhasors(trunksCurrent, there.solar),
+      there: there.givens.filter(({ kind }) => kind === 'solar').map(({ working }) => working),
       ...(battery.ratedVA > 0 ? { batteryCurrent: battery.current } : {}),
     };
 

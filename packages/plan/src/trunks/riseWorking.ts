@@ -13,6 +13,8 @@ export interface RiseWorkingInput {
   readonly trunkOhm: Working;
   readonly homeRunOhm: Working;
   readonly mainsOhm?: Working;
+  /** Solar that stood there before: the mains carry it too. */
+  readonly there: readonly Working[];
   /** `with every battery giving too`, where the mains carry that. */
   readonly also?: string;
 }
@@ -85,9 +87,13 @@ export function riseWorking(input: RiseWorkingInput): Working {
         `Mains${input.also === undefined ? '' : `, ${input.also}`}`,
         rise.mainsV,
         'V',
-        'r · L · (line current + its share of the neutral’s), all trunks together',
+        `r · L · (line current + its share of the neutral’s), all trunks${input.there.length > 0 ? ' and the solar already there' : ''} together`,
         SOURCE,
-        [input.mainsOhm, given('length, one way', road.mains.lengthM, 'm', 'facts.supply.mains.lengthM')],
+        [
+          input.mainsOhm,
+          given('length, one way', road.mains.lengthM, 'm', 'facts.supply.mains.lengthM'),
+          ...input.there,
+        ],
         { symbol: 'ΔU₃', decimals: 3 },
       ),
     );

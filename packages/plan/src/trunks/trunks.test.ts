@@ -70,6 +70,7 @@ function house(feedDrop: number, homeRun = 'c6', mains: Facts['supply']['mains']
   }
   const view = {
     supply: { ...supply, mains },
+    existing: {},
     trunks: { a: trunk('A'), b: trunk('B') },
     units,
     modules: {},

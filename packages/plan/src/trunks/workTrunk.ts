@@ -18,8 +18,10 @@ export interface TrunkContext {
   readonly array: ArrayPlan;
   /** Modules of a unit. */
   readonly modulesOf: (unitId: string) => ArrayPlan['modules'];
-  /** What all trunks push through the mains, and what the batteries add. */
-  readonly trunksCurrent: Phasors;
+  /** What all trunks and the solar already there push through the mains, and what the batteries add. */
+  readonly mainsCurrent: Phasors;
+  /** The solar already there, as surveyed. */
+  readonly there: readonly Working[];
   readonly batteryCurrent?: Phasors;
 }
 
@@ -50,14 +52,16 @@ export function workTrunk(
     ...(mainsKnown ? { mains: { lengthM: mainsM, lineOhmPerM: mainsOhm.value } } : {}),
     mainsCurrent,
   });
-  const here = road(context.trunksCurrent);
+  const here = road(context.mainsCurrent);
   const rise = riseAlong(drops, trunk.feedDrop, here);
   const first = drops.find((drop) => drop.sheet !== undefined)?.sheet;
   const unitA = first === undefined ? 0 : unitCurrentA(first, supply);
-  const workingInput = { trunkId: id, trunk, drops, unitA, trunkOhm, homeRunOhm, ...(mainsOhm ? { mainsOhm } : {}) };
+  const { there } = context;
+  const ohms = { trunkOhm, homeRunOhm, ...(mainsOhm ? { mainsOhm } : {}) };
+  const workingInput = { trunkId: id, trunk, drops, unitA, ...ohms, there };
 
   const withBattery =
-    context.batteryCurrent === undefined ? undefined : addPhasors(context.trunksCurrent, context.batteryCurrent);
+    context.batteryCurrent === undefined ? undefined : addPhasors(context.mainsCurrent, context.batteryCurrent);
   const riseB = withBattery === undefined ? undefined : riseAlong(drops, trunk.feedDrop, road(withBattery));
   const terminalV = first === undefined ? supply.nominalV : sourceV(supply.system, supply.nominalV, first.connection);
 
@@ -115,7 +119,7 @@ export function workTrunk(
       totalV: riseAlong(
         drops,
         trunk.feedDrop,
-        road(context.trunksCurrent, ohmPerMetre(sheet.conductor, SERVICE_C.homeRun, '').value),
+        road(context.mainsCurrent, ohmPerMetre(sheet.conductor, SERVICE_C.homeRun, '').value),
       ).totalV,
     })),
   };
