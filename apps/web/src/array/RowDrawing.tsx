@@ -85,7 +85,7 @@ export function RowDrawing({ plan, row, module }: RowDrawingProps) {
         {lower && <FootSizes rail={lower} x={x} y={foot} />}
       </svg>
       <p className="quiet small">
-        {`1:${scale}. Row ${figure(row.lengthMm, 0)}, rails ${rails.map(({ lengthMm }) => figure(lengthMm, 0)).join(' and ')}, ${figure(bottom * 1000, 0)} up the slope from the eave. ${footWords(rails)}`}
+        {`1:${scale}. Row ${figure(row.lengthMm, 0)}, rails ${rails.map(({ lengthMm }) => figure(lengthMm, 0)).join(' and ')}, ${bottom < 0 ? `${figure(-bottom * 1000, 0)} below the eave` : `${figure(bottom * 1000, 0)} up the slope from the eave`}. ${footWords(rails)}`}
       </p>
     </div>
   );

@@ -42,9 +42,26 @@ const WIDE = 9;
  * A table of the job that is typed in like a spreadsheet: arrows, Enter, Tab, copy, paste, fill down, by the grid
  * pattern of the WAI-ARIA Authoring Practices. One tab stop; a row is selected with the cell one is on.
  */
-export function Grid({ label, rows: inJob, columns, selected, onSelect, marks, add, takeOut, none }: GridProps) {
+export function Grid({
+  label,
+  rows: inJob,
+  columns,
+  selected,
+  onSelect,
+  marks,
+  add,
+  refuses,
+  takeOut,
+  none,
+}: GridProps) {
   const session = useJobSession();
-  const grid = useGrid({ label, rows: inJob, columns, ...(add === undefined ? {} : { add }) });
+  const grid = useGrid({
+    label,
+    rows: inJob,
+    columns,
+    ...(add === undefined ? {} : { add }),
+    ...(refuses === undefined ? {} : { refuses }),
+  });
   const { rows, document: job, draft, at, block, editing, report, row, follow, acts } = grid;
   const said = useId();
   const room = useRef<HTMLDivElement>(null);

@@ -1,11 +1,12 @@
 import type { Change } from '@eaveline/plan';
 import { useEffect, useState } from 'react';
 import { useJob } from '../job/JobContext.tsx';
-import { valueAt } from '../job/path.ts';
+import { valueAt, withValueAt } from '../job/path.ts';
 import { counted } from '../words/count.ts';
 import { type AddRow, draftWords, lackingIn, withDraft } from './addRow.ts';
 import type { Leave } from './CellInput.tsx';
 import { cellText, cleared, plainCellText, readCell, refusalSentence } from './cell.ts';
+import type { CellRefusal } from './cellRefusal.ts';
 import type { Column, GridRow, TypedColumn } from './column.ts';
 import { useKeptDraft } from './keptDraft.ts';
 import { type PastePlan, planPaste } from './paste.ts';
@@ -32,10 +33,12 @@ export interface GridParts {
   readonly columns: readonly Column[];
   /** How it gets another row, where it may. */
   readonly add?: AddRow;
+  /** Why a row cannot be as it stands in a document, where its cells rule each other out. */
+  readonly refuses?: (rowId: string, document: unknown) => CellRefusal | undefined;
 }
 
 /** Where a table stands: the cell one is on, the cells picked, what is typed, what is said; and its acts. */
-export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
+export function useGrid({ label, rows: inJob, columns, add, refuses }: GridParts) {
   const { job, edit } = useJob();
   const [draft, setDraft] = useKeptDraft(
     `eaveline.draft ${job.id} ${label}`,
@@ -104,6 +107,8 @@ export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
    * of it goes into the job at once.
    */
   function put(changes: readonly Change[], words: string): string | undefined {
+    const impossible = impossibleBy(changes);
+    if (impossible !== undefined) return impossible;
     if (draft === undefined || add === undefined || !changes.some(inDraft)) return edit(changes, words);
     const grown = { ...draft, changes: [...draft.changes, ...changes] };
     if (lackingIn(columns, draft.row.id, withDraft(job, grown)).length > 0) {
@@ -116,6 +121,18 @@ export function useGrid({ label, rows: inJob, columns, add }: GridParts) {
       setDraft(undefined);
     }
     return refusal;
+  }
+
+  /** Why a row could not be after these changes; one that already could not be may be mended cell by cell. */
+  function impossibleBy(changes: readonly Change[]): string | undefined {
+    if (refuses === undefined) return undefined;
+    const after = changes.reduce<unknown>((whole, { path, value }) => withValueAt(whole, path, value), document);
+    for (const { id, name } of rows) {
+      const why = refuses(id, after);
+      if (why === undefined || refuses(id, document) !== undefined) continue;
+      return `${changes.length > 1 ? `${name}: ` : ''}${refusalSentence(why)}`;
+    }
+    return undefined;
   }
 
   /** True for a change that belongs to the row being filled in. */

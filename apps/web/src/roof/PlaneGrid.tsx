@@ -5,8 +5,10 @@ import type { Column } from '../grid/column.ts';
 import { freshId } from '../grid/freshId.ts';
 import { Grid } from '../grid/Grid.tsx';
 import { asAsked, same } from '../grid/options.ts';
+import { valueAt } from '../job/path.ts';
 import { counted, listed, sentence } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
+import { planeRefusal } from './planeRefusal.ts';
 
 const at =
   (...steps: readonly string[]) =>
@@ -79,6 +81,7 @@ export function PlaneGrid({ plan, job, selected, onSelect }: SheetProps) {
       selected={selected}
       onSelect={onSelect}
       marks={cellMarks(plan)}
+      refuses={(id, document) => planeRefusal(valueAt(document, at()(id)))}
       add={{
         words: 'Add a plane',
         row: () => {

@@ -1,8 +1,9 @@
-import type { ArrayRow, Plan, RoofPlane, UV } from '@eaveline/plan';
+import type { ArrayRow, Plan, RoofPlane } from '@eaveline/plan';
 import { Chain } from '../drawing/Chain.tsx';
 import type { Bounds, PlanView } from '../drawing/planView.ts';
 import { minus, type Px, plus, unit } from '../drawing/point.ts';
 import { figure } from '../words/figure.ts';
+import { alongEave } from './alongEave.ts';
 
 export interface RoofSizesProps {
   readonly plan: Plan;
@@ -12,8 +13,6 @@ export interface RoofSizesProps {
 }
 
 const mm = (metres: number) => figure(metres * 1000, 0);
-/** What is left beside a row, or by how much the row is over the end of its eave: a drawing has no negative sizes. */
-const left = (metres: number) => (metres < -0.0005 ? `${mm(-metres)} over` : mm(Math.max(0, metres)));
 
 /** Sizes of the whole house, and of the row one is on along its eave. */
 export function RoofSizes({ plan, view, bounds, selected }: RoofSizesProps) {
@@ -36,7 +35,7 @@ export function RoofSizes({ plan, view, bounds, selected }: RoofSizesProps) {
   );
 }
 
-/** Along the eave: to the row, the row itself, what is left. */
+/** Along the eave: to the row, the row itself, what is left, or by how much it stands past the end. */
 function RowChain({
   row,
   plane,
@@ -49,18 +48,13 @@ function RowChain({
   const eave = plane.edges.find(({ side }) => side === 'eave');
   if (eave === undefined) return null;
   const [start] = row.at;
-  const end = start + row.lengthMm / 1000;
-  const stops: UV[] = [
-    [0, 0],
-    [start, 0],
-    [end, 0],
-    [eave.lengthM, 0],
-  ];
-  const points = stops.map((at) => view.inPlane(plane, at));
+  const pieces = alongEave(eave.lengthM, start, start + row.lengthMm / 1000);
+  const stops = [...pieces.slice(0, 1).map(({ fromM }) => fromM), ...pieces.map(({ toM }) => toM)];
+  const points = stops.map((u) => view.inPlane(plane, [u, 0]));
   // a little outside the eave, whichever way the plane faces
   const outward = unit(minus(points[0] as Px, view.inPlane(plane, [0, 1])));
   const shifted = points.map((point) => plus(point, outward, 0));
   const way = unit(minus(shifted.at(-1) as Px, shifted[0] as Px));
   const side = way[1] * outward[0] - way[0] * outward[1] > 0 ? 1 : -1;
-  return <Chain points={shifted} words={[left(start), mm(end - start), left(eave.lengthM - end)]} off={24 * side} />;
+  return <Chain points={shifted} words={pieces.map(({ fromM, toM }) => mm(toM - fromM))} off={24 * side} />;
 }

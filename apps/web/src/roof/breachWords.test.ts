@@ -11,6 +11,12 @@ test('a module 210 mm from an eave that wants 300 is a breach, and says both fig
   expect(breachWords(module({ eave: 0.21, ridge: 1, side: 1 }), plane)).toBe('210 mm from the eave of 300');
 });
 
+test('a module that reaches 210 mm past the eave says so, and no size less than nothing', () => {
+  expect(breachWords(module({ eave: -0.21, ridge: 1, side: 1 }), plane)).toBe(
+    '210 mm over the eave, 300 kept free inside it',
+  );
+});
+
 test('one exactly at its setback is none', () => {
   expect(breachWords(module({ eave: 0.3, ridge: 1, side: 0.25 }), plane)).toBeUndefined();
 });

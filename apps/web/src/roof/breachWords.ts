@@ -13,6 +13,8 @@ export function breachWords({ clear, obstruction, overlaps }: PlacedModule, { ed
     { name: 'side', has: clear.side, wants: kept(['left', 'right']) },
   ];
   const near = sides.find(({ has, wants }) => has < wants - HAIR_M);
+  if (near !== undefined && near.has < 0)
+    return `${figure(-near.has * 1000, 0)} mm over the ${near.name}, ${figure(near.wants * 1000, 0)} kept free inside it`;
   if (near !== undefined)
     return `${figure(near.has * 1000, 0)} mm from the ${near.name} of ${figure(near.wants * 1000, 0)}`;
   if (obstruction !== undefined && obstruction.roomM < -HAIR_M) {

@@ -36,11 +36,11 @@ walk('feet typed into a length; what is no length is refused at the cell and put
   await eave.click();
   await soon(() => new URL(page.url()).searchParams.get('at')).toBe('plane:south');
 
-  await page.keyboard.type('12 ft'); // the letters begin the cell and call no sheet
+  await page.keyboard.type('54 ft'); // the letters begin the cell and call no sheet
   await page.keyboard.press('Enter');
   await settled(page, '02');
-  expect((await eave.textContent())?.replace(/\s/g, '')).toBe('3657.6');
-  await soon(async () => (await keptPlanes(page, server.url)).south?.eaveLengthM).toBe(3.6576);
+  expect((await eave.textContent())?.replace(/\s/g, '')).toBe('16459.2');
+  await soon(async () => (await keptPlanes(page, server.url)).south?.eaveLengthM).toBe(16.4592);
 
   await page.keyboard.press('ArrowUp');
   await page.keyboard.type('twelve');
@@ -52,8 +52,31 @@ walk('feet typed into a length; what is no length is refused at the cell and put
     ' twelve is no number. Type it in mm, or with its unit: 1.2 m, 1200 mm or 3 ft 11 1/4 in.',
   );
   await page.keyboard.press('Escape');
-  expect((await eave.textContent())?.replace(/\s/g, '')).toBe('3657.6');
+  expect((await eave.textContent())?.replace(/\s/g, '')).toBe('16459.2');
   expect(new URL(page.url()).pathname).toBe(`/job/${JOB}/02`);
+});
+
+walk('an eave too short for its hips is refused at the cell with the way out', async ({ server, page }) => {
+  await openSheet(page, server.url, JOB, '02');
+  const before = await keptPlanes(page, server.url);
+  const eave = await cell(grid(page, 'planes'), 'South', 'eave mm');
+  await eave.click();
+  // the ridge ends at 16.8 − 5.4 = 11.4 m; 12 ft = 3.6576 m, so 7.7424 m past the eave's end
+  await page.keyboard.type('12 ft');
+  await page.keyboard.press('Enter');
+  const field = focused(page);
+  expect(await field.getAttribute('aria-invalid')).toBe('true');
+  const why = await page.locator(`[id="${await field.getAttribute('aria-describedby')}"]`).textContent();
+  expect(why?.replace(/\s+/g, ' ').trim()).toBe(
+    'The ridge would reach 7 742 mm past the right end of the eave, and a hip leans in. Lengthen the eave or draw in the ridge first, or call the right edge a valley.',
+  );
+  await page.keyboard.press('Escape');
+  expect((await eave.textContent())?.replace(/\s/g, '')).toBe('16800');
+
+  // pasted, it is refused in the same words and the table stays as it was
+  await paste(page, '12 ft');
+  await page.getByText('Not taken. The ridge would reach').waitFor();
+  expect(await keptPlanes(page, server.url)).toEqual(before);
 });
 
 walk(

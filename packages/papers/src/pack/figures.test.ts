@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { against, civilTime, clock, figure, listed, mm, perCent, rangeOf, withUnit } from './figures.ts';
+import { against, civilTime, clock, figure, listed, mm, mmFrom, perCent, rangeOf, withUnit } from './figures.ts';
 
 test('figures are written as the drawing office writes them', () => {
   expect(figure(16800)).toBe('16\u202f800'); // thin space from four figures on
@@ -10,6 +10,12 @@ test('figures are written as the drawing office writes them', () => {
   expect(mm(5.8449)).toBe('5\u202f845');
   expect(withUnit(4.6, 'V', 2)).toBe('4.60\u00a0V');
   expect(rangeOf(0.085, 0.185, 'Ω', 2)).toBe('0.09 to 0.18\u00a0Ω'); // 0.185 lies just below its decimal
+});
+
+test('a tape has no minus: what lies on the other side says which', () => {
+  expect(mmFrom(5.8449, 'left of it')).toBe('5\u202f845');
+  expect(mmFrom(-0.3, 'left of it')).toBe('300 left of it');
+  expect(mmFrom(-0.0004, 'left of it')).toBe('0'); // less than half a millimetre is none
 });
 
 test('a value that fails never reads like its limit', () => {

@@ -37,6 +37,14 @@ export function mm(metres: number): string {
   return figure(Math.round(metres * 1000), 0);
 }
 
+/**
+ * How far off a thing lies from where it is measured from, as whole millimetres; on the other side it says which side
+ * that is, for a tape has no minus: `300 left of it`.
+ */
+export function mmFrom(metres: number, otherSide: string): string {
+  return Math.round(metres * 1000) < 0 ? `${mm(-metres)} ${otherSide}` : mm(metres);
+}
+
 /** What a working came to. */
 export function resultOf(working: Working): string {
   const { value, unit, decimals } = working;

@@ -10,7 +10,7 @@ import {
   type SheetSize,
   table,
 } from '../page/index.ts';
-import { counted, figure, listed, mm, withUnit } from './figures.ts';
+import { counted, figure, listed, mm, mmFrom, withUnit } from './figures.ts';
 import type { Pack } from './packContext.ts';
 import { headed, pagesOf, roomOf } from './pagesOf.ts';
 import { planeItems } from './planeItems.ts';
@@ -117,8 +117,7 @@ function listBody(subject: PlaneSubject): Part[] {
   ];
 }
 
-function railTable({ rails, plane }: PlaneSubject): Part {
-  const left = Math.min(...plane.outline.map(([u]) => u));
+function railTable({ rails }: PlaneSubject): Part {
   return table({
     label: 'rails and feet',
     columns: [
@@ -135,8 +134,8 @@ function railTable({ rails, plane }: PlaneSubject): Part {
       cells: [
         rail.name,
         figure(Math.round(rail.lengthMm), 0),
-        mm(rail.v),
-        mm(rail.fromU - left),
+        mmFrom(rail.v, 'below the eave'),
+        mmFrom(rail.fromU, 'left of it'),
         rail.feet.map((foot) => mm(foot.u - rail.fromU)).join('  '),
         rail.onRafters ? rail.feet.map((foot) => String(foot.rafter ?? '?')).join(' ') : 'nominal',
         { boxes: 1 },
@@ -145,8 +144,7 @@ function railTable({ rails, plane }: PlaneSubject): Part {
   });
 }
 
-function rowTable({ rows, modules, plane }: PlaneSubject): Part {
-  const left = Math.min(...plane.outline.map(([u]) => u));
+function rowTable({ rows, modules }: PlaneSubject): Part {
   return table({
     label: 'rows of modules',
     columns: [
@@ -164,8 +162,8 @@ function rowTable({ rows, modules, plane }: PlaneSubject): Part {
         row.name,
         row.orientation,
         figure(modules.filter((module) => module.rowId === row.id).length, 0),
-        mm(row.at[0] - left),
-        mm(row.at[1]),
+        mmFrom(row.at[0], 'left of it'),
+        mmFrom(row.at[1], 'below the eave'),
         figure(Math.round(row.lengthMm), 0),
         figure(row.gapMm, 0),
       ],
