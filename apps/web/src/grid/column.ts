@@ -1,5 +1,6 @@
 import type { Conductor } from '@eaveline/job';
 import type { Change, Finding } from '@eaveline/plan';
+import type { CellRefusal } from './cellRefusal.ts';
 
 /** One row of a table: a thing of the job. */
 export interface GridRow {
@@ -9,6 +10,9 @@ export interface GridRow {
   /** Id of the subject that is selected with it. */
   readonly subject: string;
 }
+
+/** Why a row cannot be as it stands in a document, where its cells rule each other out. */
+export type RowRefusal = (rowId: string, document: unknown) => CellRefusal | undefined;
 
 /** Where a cell's value stands in the job, by the id of its row. */
 export type PathOf = (rowId: string) => readonly string[];

@@ -3,6 +3,7 @@ import type { Change } from '@eaveline/plan';
 import { expect, test } from 'vitest';
 import { changeJob } from '../job/changeJob.ts';
 import { valueAt } from '../job/path.ts';
+import { planeRefusal } from '../roof/planeRefusal.ts';
 import type { Column, GridRow } from './column.ts';
 import { type PasteInto, planPaste } from './paste.ts';
 import { beyondWords, pastedWords } from './pasteWords.ts';
@@ -110,4 +111,32 @@ test('a copied figure may come back over itself; anything else there is refused'
 test('the words of the step', () => {
   expect(pastedWords(12, 'circuits')).toBe('pasted 12 cells into circuits');
   expect(pastedWords(1, 'planes')).toBe('pasted 1 cell into planes');
+});
+
+test('a cell that makes its row impossible is named, the others read; two that are sound together are both taken', () => {
+  const ridge: Column = {
+    id: 'to',
+    title: 'ridge to',
+    kind: 'quantity',
+    unit: 'mm',
+    times: 1000,
+    path: at('ridgeToM'),
+  };
+  const both = [columns[2] as Column, ridge];
+  const refuses = (id: string, document: unknown) => planeRefusal(valueAt(document, ['facts', 'roof', 'planes', id]));
+  const target = { ...into({ left: 0 }), columns: both, refuses };
+  // North: eave 16.8 m, ridge from 5.4 to 11.4 m; east: eave 10.8 m, its ridge a point at 5.4 m
+  const alone = planPaste([['8 m'], ['9 m']], target);
+  expect(alone.refused.map(({ row, column, mend }) => ({ row, column, mend }))).toEqual([
+    {
+      row: 'north',
+      column: 'eave, mm',
+      mend: 'Lengthen the eave or draw in the ridge first, or call the right edge a valley.',
+    },
+  ]);
+  expect(then(alone.reads, at('eaveLengthM')('north'))).toBe(16.8);
+  expect(then(alone.reads, at('eaveLengthM')('east'))).toBe(9);
+  const together = planPaste([['8 m', '7 m']], target);
+  expect(together.refused).toEqual([]);
+  expect(together.reads).toHaveLength(2);
 });

@@ -1,9 +1,10 @@
 import type { Job, JobRemark } from '@eaveline/job';
 import type { Change } from '@eaveline/plan';
 import { changeJob } from '../job/changeJob.ts';
+import { withValueAt } from '../job/path.ts';
 import { cellText, plainCellText, readCell } from './cell.ts';
 import type { CellRefusal } from './cellRefusal.ts';
-import { type Column, columnName, type GridRow } from './column.ts';
+import { type Column, columnName, type GridRow, type RowRefusal } from './column.ts';
 import type { Block } from './spots.ts';
 
 /** A pasted cell that was not read, or that the job does not take. */
@@ -29,6 +30,8 @@ export interface PasteInto {
   readonly columns: readonly Column[];
   /** The cells picked: the paste begins at its corner; a single cell of text fills all of it. */
   readonly into: Block;
+  /** Why a row cannot be as it stands in a document. */
+  readonly refuses?: RowRefusal;
 }
 
 interface Cell {
@@ -44,7 +47,7 @@ interface Cell {
  * there is refused.
  */
 export function planPaste(table: readonly (readonly string[])[], target: PasteInto): PastePlan {
-  const { job, document, rows, columns, into } = target;
+  const { job, document, rows, columns, into, refuses } = target;
   const spread = spreadOver(table, into);
   const wide = Math.max(...spread.map((line) => line.length), 0);
   const beyond = {
@@ -70,7 +73,12 @@ export function planPaste(table: readonly (readonly string[])[], target: PasteIn
     }
   }
   const asked = askJob(job, cells);
-  return { reads: asked.taken.map(({ changes }) => changes), refused: [...refused, ...asked.refused], beyond };
+  const stood = refuses === undefined ? { taken: asked.taken, refused: [] } : askRows(document, asked.taken, refuses);
+  return {
+    reads: stood.taken.map(({ changes }) => changes),
+    refused: [...refused, ...asked.refused, ...stood.refused],
+    beyond,
+  };
 }
 
 /** One cell of text fills every cell picked, as in any spreadsheet. */
@@ -119,6 +127,37 @@ function askJob(
     taken = taken.filter((cell) => cell !== named);
   }
   return { taken, refused };
+}
+
+/**
+ * Which cells leave every row possible. All of a row together first; where that cannot be, the cell that alone makes
+ * it impossible goes, else the last of them, until the rest can be. A row that already could not be is let be.
+ */
+function askRows(
+  document: unknown,
+  cells: readonly Cell[],
+  refuses: RowRefusal,
+): { readonly taken: readonly Cell[]; readonly refused: readonly RefusedCell[] } {
+  const refused: RefusedCell[] = [];
+  const whyNot = (row: GridRow, some: readonly Cell[]) => refuses(row.id, withCells(document, some));
+  let taken = cells;
+  for (const row of new Set(cells.map((cell) => cell.row))) {
+    if (whyNot(row, []) !== undefined) continue;
+    for (let why = whyNot(row, taken); why !== undefined; why = whyNot(row, taken)) {
+      const own = taken.filter((cell) => cell.row === row);
+      const out = own.find((cell) => whyNot(row, [cell]) !== undefined) ?? own.at(-1);
+      if (out === undefined) throw new Error(`${row.name} becomes impossible by no cell of its own`);
+      refused.push({ row: row.name, column: columnName(out.column), ...(whyNot(row, [out]) ?? why) });
+      taken = taken.filter((cell) => cell !== out);
+    }
+  }
+  return { taken, refused };
+}
+
+function withCells(document: unknown, cells: readonly Cell[]): unknown {
+  return cells
+    .flatMap(({ changes }) => changes)
+    .reduce((whole, { path, value }) => withValueAt(whole, path, value), document);
 }
 
 function refusalOf(job: Job, cells: readonly Cell[]): JobRemark | undefined {

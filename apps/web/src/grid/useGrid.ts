@@ -6,8 +6,7 @@ import { counted } from '../words/count.ts';
 import { type AddRow, draftWords, lackingIn, withDraft } from './addRow.ts';
 import type { Leave } from './CellInput.tsx';
 import { cellText, cleared, plainCellText, readCell, refusalSentence } from './cell.ts';
-import type { CellRefusal } from './cellRefusal.ts';
-import type { Column, GridRow, TypedColumn } from './column.ts';
+import type { Column, GridRow, RowRefusal, TypedColumn } from './column.ts';
 import { useKeptDraft } from './keptDraft.ts';
 import { type PastePlan, planPaste } from './paste.ts';
 import { beyondWords, pastedWords } from './pasteWords.ts';
@@ -34,7 +33,7 @@ export interface GridParts {
   /** How it gets another row, where it may. */
   readonly add?: AddRow;
   /** Why a row cannot be as it stands in a document, where its cells rule each other out. */
-  readonly refuses?: (rowId: string, document: unknown) => CellRefusal | undefined;
+  readonly refuses?: RowRefusal;
 }
 
 /** Where a table stands: the cell one is on, the cells picked, what is typed, what is said; and its acts. */
@@ -239,7 +238,14 @@ export function useGrid({ label, rows: inJob, columns, add, refuses }: GridParts
   function paste(text: string) {
     const table = readTable(text);
     if (table.length === 0) return say('Nothing to paste.', true);
-    const plan = planPaste(table, { job, document, rows, columns, into: block });
+    const plan = planPaste(table, {
+      job,
+      document,
+      rows,
+      columns,
+      into: block,
+      ...(refuses === undefined ? {} : { refuses }),
+    });
     if (plan.refused.length > 0) return setReport(plan);
     write(plan);
   }

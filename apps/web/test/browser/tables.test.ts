@@ -75,7 +75,7 @@ walk('an eave too short for its hips is refused at the cell with the way out', a
 
   // pasted, it is refused in the same words and the table stays as it was
   await paste(page, '12 ft');
-  await page.getByText('Not taken. The ridge would reach').waitFor();
+  await soon(() => report(page).textContent()).toContain('past the right end of the eave, and a hip leans in');
   expect(await keptPlanes(page, server.url)).toEqual(before);
 });
 
@@ -87,7 +87,7 @@ walk(
     const planes = grid(page, 'planes');
     const names = (await planes.getByRole('rowheader').allTextContents()).slice(0, 3);
     await (await cell(planes, names[0] ?? '', 'eave mm')).click();
-    await paste(page, '16.8 m\t5800\r\n35\' 6"\tabout six\r\n16 800\t5,85 m\r\n');
+    await paste(page, '16.8 m\t5800\r\n38\' 6"\tabout six\r\n16 800\t5,85 m\r\n');
 
     await soon(() => report(page).textContent()).toContain('One cell of 6 does not read. Nothing is written yet.');
     const refused = report(page).getByRole('row').nth(1);
@@ -102,10 +102,10 @@ walk(
 
     await report(page).getByRole('button', { name: 'Take the 5 that read' }).click();
     await settled(page, '02');
-    // 35 ft 6 in = 35 · 304.8 + 6 · 25.4 = 10 820.4 mm
+    // 38 ft 6 in = 38 · 304.8 + 6 · 25.4 = 11 734.8 mm: past the end of the ridge at 11.4 m, as hips ask
     const second = (names[1] ?? '').toLowerCase();
     const third = (names[2] ?? '').toLowerCase();
-    await soon(async () => (await keptPlanes(page, server.url))[second]?.eaveLengthM).toBe(10.8204);
+    await soon(async () => (await keptPlanes(page, server.url))[second]?.eaveLengthM).toBe(11.7348);
     const after = await keptPlanes(page, server.url);
     expect(after[second]?.slopeLengthM).toBe(before[second]?.slopeLengthM);
     expect(after[third]?.slopeLengthM).toBe(5.85);
