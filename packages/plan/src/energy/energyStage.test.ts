@@ -101,6 +101,15 @@ test('a limit the array never reaches costs nothing; half of it costs something;
   expect(limited(2000)).toBeGreaterThan(100);
 });
 
+test('solar already there makes a limit bite that the array alone never reaches: 5 kVA less 3.68 on L1', () => {
+  const job = structuredClone(kestrelRise);
+  job.choices.exportLimitSetVA = 5000;
+  job.facts.existing = { old: { kind: 'solar', name: 'Old array', ratedA: 16, lines: ['L1'] } };
+  expect(energyOf(job).energy.exportLimitLossAtMostKwh).toBeGreaterThan(100);
+  job.facts.existing = { charger: { kind: 'car charger', name: 'Charger', ratedA: 16, lines: ['L1'] } };
+  expect(energyOf(job).energy.exportLimitLossAtMostKwh).toBe(0);
+});
+
 test('units of 300 VA hold back what 400 VA let pass', () => {
   const small = structuredClone(kestrelRise);
   const unit = small.choices.equipment['alder-400'];

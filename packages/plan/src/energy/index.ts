@@ -1,7 +1,8 @@
-import type { Facts, Job, SiteFacts, SupplyFacts } from '@eaveline/job';
+import type { ExistingFacts, Facts, Job, SiteFacts, SupplyFacts } from '@eaveline/job';
 import type { PlacedModule } from '../array/types.ts';
 import { sheetOf } from '../equipment.ts';
 import type { Stage } from '../stage.ts';
+import type { Line } from '../trunks/types.ts';
 import { type Working, worked } from '../working.ts';
 import { nineInTen, rangeWorking } from './energyRange.ts';
 import { type ExportLimit, exportLossAtMostKwh } from './exportCap.ts';
@@ -32,7 +33,10 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
     units: choices.units,
     objects: Object.values(facts.site.objects),
     supply: { system: facts.supply.system, nominalV: facts.supply.nominalV },
-    exportLimit: exportLimitOf(facts.network, choices.exportLimitSetVA),
+    exportLimit: {
+      ...exportLimitOf(facts.network, choices.exportLimitSetVA),
+      ...thereOf(facts.existing, facts.supply.nominalV),
+    },
     loads: { annualKwh: facts.loads.annualKwh, dayShape: facts.loads.dayShape },
   }),
   run: (view, { sun, roof, array, trunks }): EnergyPlan => {
@@ -108,6 +112,16 @@ function exportLimitOf(
   return { ...(perLineVA !== undefined && { perLineVA }), ...(totalVA !== undefined && { totalVA }) };
 }
 
+/** Solar already there, at its rating on each of its lines; left out where there is none. */
+function thereOf(existing: Readonly<Record<string, ExistingFacts>>, nominalV: number): Pick<ExportLimit, 'thereVA'> {
+  const thereVA: Partial<Record<Line, number>> = {};
+  for (const { kind, ratedA, lines } of Object.values(existing)) {
+    if (kind !== 'solar') continue;
+    for (const line of lines) thereVA[line] = (thereVA[line] ?? 0) + ratedA * nominalV;
+  }
+  return Object.keys(thereVA).length === 0 ? {} : { thereVA };
+}
+
 function inOrder(placed: readonly PlacedModule[], worked: readonly ModuleEnergy[]): ModuleEnergy[] {
   const byId = new Map(worked.map((one) => [one.moduleId, one]));
   return placed.flatMap(({ id }) => byId.get(id) ?? []);
@@ -143,7 +157,7 @@ function annualWorking(
   );
 }
 
-function lossWorking(lossAtMost: number | undefined, { perLineVA, totalVA }: ExportLimit): Working[] {
+function lossWorking(lossAtMost: number | undefined, { perLineVA, totalVA, thereVA = {} }: ExportLimit): Working[] {
   if (lossAtMost === undefined) return [];
   const inputs = [
     ...(perLineVA === undefined
@@ -152,14 +166,18 @@ function lossWorking(lossAtMost: number | undefined, { perLineVA, totalVA }: Exp
     ...(totalVA === undefined
       ? []
       : [worked('limit in sum', totalVA, 'VA', 'as set', 'the network, or the setting', [])]),
+    ...Object.entries(thereVA).map(([line, va]) =>
+      worked(`solar already there on ${line}`, va, 'VA', 'current at its rating · nominal voltage', 'survey', []),
+    ),
   ];
-  const note = 'if the house used nothing: the most it can be';
+  const old = Object.keys(thereVA).length > 0;
+  const note = `if the house used nothing${old ? ' and the solar already there gave its rating' : ''}: the most it can be`;
   return [
     worked(
       'Held back by the export limit, at most',
       lossAtMost,
       'kWh',
-      'Σ max(0, power − limit) · step',
+      old ? 'Σ max(0, power − (limit − solar already there)) · step' : 'Σ max(0, power − limit) · step',
       'hour by hour',
       inputs,
       { note },

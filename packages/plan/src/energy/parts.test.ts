@@ -103,6 +103,16 @@ test('export limit: 6 and 4 kW against 5 kVA a line lose 1 kW, against 8 kVA in 
   expect(exportLossAtMostKwh(byLine, {}, 3600)).toBeUndefined();
 });
 
+test('16 A of old solar on L1 takes 3.68 kVA of what may leave: 6 kW there against 5 − 3.68 = 1.32 kVA lose 4.68 kW', () => {
+  const byLine = { L1: of(6000, 0), L2: of(4000, 0) };
+  const thereVA = { L1: 16 * 230 };
+  expect(exportLossAtMostKwh(byLine, { perLineVA: 5000, thereVA }, 3600)).toBeCloseTo(4.68, 12);
+  // in sum 8 − 3.68 = 4.32 kVA are left for 10 kW
+  expect(exportLossAtMostKwh(byLine, { totalVA: 8000, thereVA }, 3600)).toBeCloseTo(5.68, 12);
+  // more old solar than may leave: all is lost on that line, and no more than all
+  expect(exportLossAtMostKwh(byLine, { perLineVA: 5000, thereVA: { L1: 6900 } }, 3600)).toBeCloseTo(6, 12);
+});
+
 test('8760 kWh spread evenly is 1 kW; from 18:00 to 06:30 that is a night of 12.5 kWh', () => {
   const day = Array.from({ length: 12 }, () => ({ riseH: 6.5, noonH: 12, setH: 18 }));
   const loads = houseLoads({ annualKwh: 8760, dayShape: Array.from({ length: 24 }, () => 1 / 24) }, day);
