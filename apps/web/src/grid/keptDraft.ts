@@ -4,6 +4,17 @@ import type { Draft } from './addRow.ts';
 /** The part of a browser's storage that is used here. */
 export type DraftStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
+const NOWHERE: DraftStorage = { getItem: () => null, setItem() {}, removeItem() {} };
+
+/** What this tab remembers; a browser that allows none of it, and a page drawn without one, remember nothing. */
+function ofThisTab(): DraftStorage {
+  try {
+    return globalThis.sessionStorage ?? NOWHERE;
+  } catch {
+    return NOWHERE;
+  }
+}
+
 /** A row half filled in, as this tab left it; undefined where it left none, or where it does not read. */
 export function readDraft(storage: DraftStorage, key: string): Draft | undefined {
   try {
@@ -31,8 +42,8 @@ export function writeDraft(storage: DraftStorage, key: string, draft: Draft | un
  * @param taken  ids of rows in the job: a draft of one of these has come in by another way.
  */
 export function useKeptDraft(key: string, taken: readonly string[]) {
-  const [draft, setDraft] = useState<Draft | undefined>(() => readDraft(sessionStorage, key));
-  useEffect(() => writeDraft(sessionStorage, key, draft), [key, draft]);
+  const [draft, setDraft] = useState<Draft | undefined>(() => readDraft(ofThisTab(), key));
+  useEffect(() => writeDraft(ofThisTab(), key, draft), [key, draft]);
   const open = draft === undefined || taken.includes(draft.row.id) ? undefined : draft;
   return [open, setDraft] as const;
 }

@@ -93,7 +93,6 @@ const leavesOut = [
   'A unit has one efficiency. Its tracking window and its start are judged by the checks, not hour by hour.',
   'Wire loss falls with the square of the power, all units of a trunk loaded alike. The mains are left out: the house’s own use flows there too.',
   'High grid voltage that holds units back is not followed.',
-  'Solar that was there takes its share of an export limit first; what that costs this array is not in the year.',
 ] as const;
 
 /** Only the sheets that energy is made from: a new breaker leaves the year as it was. */
