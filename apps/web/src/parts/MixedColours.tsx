@@ -1,3 +1,4 @@
+import { mixedColours } from '@eaveline/job';
 import { Caution } from './Caution.tsx';
 
 export interface MixedColoursProps {
@@ -7,11 +8,5 @@ export interface MixedColoursProps {
 
 /** The caution of a board in which two colour schemes meet, above whatever shows the colours of its wires. */
 export function MixedColours({ mixed }: MixedColoursProps) {
-  if (!mixed) return null;
-  return (
-    <Caution
-      words="Two colour schemes meet in this board. Prove every conductor before you touch it, and mark it."
-      more="Black is neutral in one scheme and live in another: go by the letters, never by the colour alone."
-    />
-  );
+  return mixed ? <Caution words={mixedColours.head} more={mixedColours.body} /> : null;
 }

@@ -1,4 +1,5 @@
 import type { Job } from '../schema/job.ts';
+import { mixedColours } from './mixedColours.ts';
 import { answers, type Question } from './question.ts';
 
 const { number, yesNo } = answers;
@@ -98,11 +99,7 @@ export const boardQuestions: readonly Question<Job['facts']>[] = [
     at: 'board.wiringMixed',
     ask: 'Two schemes in one board',
     how: 'Where one joins the other, prove every conductor and go by the letters.',
-    answer: yesNo(
-      'yes, mixed',
-      'no, one scheme',
-      'Black is neutral in one scheme and live in another. Go by the letters; prove every conductor before it is touched.',
-    ),
+    answer: yesNo('yes, mixed', 'no, one scheme', `${mixedColours.head} ${mixedColours.body}`),
     because: 'a colour then says nothing',
     assumed: true,
   },

@@ -1,5 +1,6 @@
 export { measuresOf, ridgeMeasures, slopeMeasures, type TwoMeasures } from './closing.ts';
 export { type ConductorSize, conductorSizes } from './conductorSizes.ts';
+export { mixedColours } from './mixedColours.ts';
 export {
   type Answer,
   INSTRUMENTS,

@@ -1,6 +1,7 @@
 import type { SourceCircuit, TrunkPlan } from '@eaveline/plan';
 import { gap, headline, ledger, type Part, paragraph, type Sheet, table, together } from '../page/index.ts';
 import { capital, counted, figure, withUnit } from './figures.ts';
+import { mixedColoursPart } from './mixedColoursPart.ts';
 import { lineLetters, type Pack, sheetOf, sizeName } from './packContext.ts';
 import { headed, pagesOf } from './pagesOf.ts';
 import { workingPart } from './workingPart.ts';
@@ -15,6 +16,7 @@ export function circuitPages(pack: Pack): Sheet[] {
       'Currents at full export or full discharge. Capacity where the cable runs, loop at its far end, hot.',
     ),
     gap(3),
+    ...mixedColoursPart(pack),
     schedule(pack),
     gap(3),
     ...boardParts(pack),

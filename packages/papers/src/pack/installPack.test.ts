@@ -191,6 +191,24 @@ test('weather and its distance are on the cover; what each stage leaves out is o
   }
 });
 
+test('a board of two colour schemes has the caution above every trunk and the schedule; another has none', () => {
+  const { plan } = of(kestrelRise);
+  const { facts } = kestrelRise;
+  const job: Job = { ...kestrelRise, facts: { ...facts, board: { ...facts.board, wiringMixed: true } } };
+  const sheets = packSheets({ job, plan, drawnAt, version: '0.0.0' });
+  const mixed = { job, plan, sheets, drawings: drawingsOf(sheets) };
+  const words = 'Two colour schemes meet in this board. Prove every conductor before you touch it, and mark it.';
+  for (const no of [/^04\.A$/, /^04\.B$/, /^04\.C$/, /^05$/]) {
+    expect(saidOn(mixed, no)).toContain(words);
+    expect(saidOn(mixed, no)).toContain('go by the letters, never by the colour alone.');
+    expect(saidOn(of(kestrelRise), no)).not.toContain('Two colour schemes');
+  }
+  for (const drawing of mixed.drawings.filter((_, k) => /^0[45]/.test((sheets[k] as Sheet).block.sheet))) {
+    const { textOnText, lineThroughText } = flawsOf(drawing, { leftMm: 12, bottomMm: 2, rightMm: 208, topMm: 295 });
+    expect([drawing.title, textOnText, lineThroughText]).toEqual([drawing.title, [], []]);
+  }
+});
+
 test('a house of feet and gauges keeps its gauges and says that lengths are metric', () => {
   const larkspur = of(larkspurLane);
   expect(saidOn(larkspur, /^05$/)).toMatch(/\d\s?AWG/);

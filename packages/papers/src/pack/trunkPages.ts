@@ -2,6 +2,7 @@ import type { Drop, TrunkPlan } from '@eaveline/plan';
 import { group, type Item, ruleGauge } from '../drawing/index.ts';
 import { caution, gap, headline, type Part, paragraph, picture, type Sheet, table, whole } from '../page/index.ts';
 import { against, apart, counted, figure, withUnit } from './figures.ts';
+import { mixedColoursPart } from './mixedColoursPart.ts';
 import { lineLetters, type Pack, sheetOf, wireColoursFrom, wireOf } from './packContext.ts';
 import { headed, pagesOf } from './pagesOf.ts';
 import { trunkHeightMm, trunkItems, trunkScale } from './trunkItems.ts';
@@ -31,6 +32,7 @@ function trunkParts(pack: Pack, trunk: TrunkPlan): Part[] {
   return [
     headline(riseSentence(pack, trunk), quietLine(pack, trunk)),
     gap(3),
+    ...mixedColoursPart(pack),
     drawn,
     ...gaugePart(pack, trunk),
     caution(
