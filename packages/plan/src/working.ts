@@ -29,6 +29,15 @@ export function given(name: string, value: number | string, unit: string, at: st
   return { name, value, unit, source, at };
 }
 
+/** Decimals a bearing or a pitch is shown with at most: a hundredth of a degree is finer than any roof is measured. */
+const MOST_OF_AN_ANGLE = 2;
+
+/** An angle that stands in the job, with the decimals it was entered with: three figures would make 352.5° a 353°. */
+export function givenAngle(name: string, deg: number, at: string, source?: string): Working {
+  const entered = String(Number(deg.toFixed(MOST_OF_AN_ANGLE))).split('.')[1]?.length ?? 0;
+  return { ...given(name, deg, '°', at, source), decimals: entered };
+}
+
 /** A figure worked out from others. */
 export function worked(
   name: string,

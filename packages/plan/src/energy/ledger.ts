@@ -2,7 +2,7 @@ import type { ModuleSheet, UnitSheet } from '@eaveline/job';
 import type { PlacedModule } from '../array/types.ts';
 import type { RoofPlane } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
-import { given, type Working, worked } from '../working.ts';
+import { given, givenAngle, type Working, worked } from '../working.ts';
 import { DUST, type ModuleYear } from './moduleYear.ts';
 import type { ModuleEnergy } from './types.ts';
 
@@ -84,8 +84,8 @@ function lightSteps({ module, plane, sun, year }: LedgerInput): Step[] {
       unit: 'kWh/m²',
       source: 'Perez et al. 1990',
       facts: [
-        given('facing', plane.facingDeg, '°', `${planeAt}.facingDeg`),
-        given('pitch', plane.pitchDeg, '°', `${planeAt}.pitchDeg`),
+        givenAngle('facing', plane.facingDeg, `${planeAt}.facingDeg`),
+        givenAngle('pitch', plane.pitchDeg, `${planeAt}.pitchDeg`),
       ],
     },
     {

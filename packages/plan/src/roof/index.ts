@@ -2,7 +2,7 @@ import type { Job, ObstructionFacts, PlaneFacts } from '@eaveline/job';
 import { packFor } from '../rules/index.ts';
 import type { RulePack } from '../rules/pack.ts';
 import type { Stage } from '../stage.ts';
-import { given, type Working, worked } from '../working.ts';
+import { given, givenAngle, type Working, worked } from '../working.ts';
 import { areaM2 } from './clipConvex.ts';
 import { type HorizonPoint, horizonElevation } from './horizonElevation.ts';
 import { planeLetters } from './planeLetters.ts';
@@ -116,8 +116,8 @@ function planeWorkings(plane: RoofPlane, facts: PlaneFacts): Working[] {
     'beam, sky and ground in the plane, less horizon and glass',
     'Perez et al. 1990; incidence by De Soto, Klein and Beckman 2006',
     [
-      given('facing', facts.facingDeg, '°', `${at}.facingDeg`),
-      given('pitch', facts.pitchDeg, '°', `${at}.pitchDeg`),
+      givenAngle('facing', facts.facingDeg, `${at}.facingDeg`),
+      givenAngle('pitch', facts.pitchDeg, `${at}.pitchDeg`),
       worked(
         'before horizon and glass',
         plane.sun.annualBareKwhM2,
@@ -145,7 +145,7 @@ function slopeAgreement(facts: PlaneFacts, name: string, at: string, slope: Work
       [
         slope,
         given('plan width', facts.planWidthM, 'm', `${at}.planWidthM`),
-        given('pitch', facts.pitchDeg, '°', `${at}.pitchDeg`),
+        givenAngle('pitch', facts.pitchDeg, `${at}.pitchDeg`),
       ],
     ),
   ];

@@ -1,7 +1,8 @@
 import type { SiteFacts } from '@eaveline/job';
 import type { Stage } from '../stage.ts';
-import { given, type Working, worked } from '../working.ts';
+import { type Working, worked } from '../working.ts';
 import { climateFromFile, climateFromNormals } from './climateOf.ts';
+import { givenPlace } from './givenPlace.ts';
 import type { Climate, SitePlan } from './types.ts';
 import { type WantedFact, wantedFacts } from './wantedFacts.ts';
 
@@ -88,11 +89,11 @@ function climateWorking(site: SiteView['site'], climate: Climate): Working {
       ? 'Σ days · daily mean of the file'
       : 'Σ days · mean of the places, weighted by 1/distance²';
   return worked('Sun on the level, the climate’s figure', annual, 'kWh/m² a year', formula, climate.credit, [
-    given('latitude', site.latitudeDeg, '°', 'facts.site.latitudeDeg'),
-    given('longitude', site.longitudeDeg, '°', 'facts.site.longitudeDeg'),
+    ...givenPlace(site),
     ...climate.places.map(({ name, distanceKm, weight }) =>
       worked(name, distanceKm, 'km', 'great circle', 'sphere of 6371 km', [], {
         note: `share ${(weight * 100).toFixed(0)} %`,
+        decimals: 0,
       }),
     ),
   ]);

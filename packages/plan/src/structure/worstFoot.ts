@@ -1,5 +1,5 @@
 import type { Rail } from '../array/types.ts';
-import { given, type Working, worked } from '../working.ts';
+import { given, givenAngle, type Working, worked } from '../working.ts';
 import type { UpliftFactors } from './combinations.ts';
 import type { LoadedFoot } from './loadRail.ts';
 import type { StructurePlan } from './types.ts';
@@ -61,7 +61,7 @@ function upliftWorking(foot: LoadedFoot, where: string, input: WorstFootInput): 
     combination,
     [
       { name: 'factor on the weight, with cos pitch', value: weight, unit: '', source: combination },
-      given('pitch', input.pitchOf(foot.planeId), '°', `facts.roof.planes.${foot.planeId}.pitchDeg`, 'survey'),
+      givenAngle('pitch', input.pitchOf(foot.planeId), `facts.roof.planes.${foot.planeId}.pitchDeg`, 'survey'),
       {
         name: 'array on this foot',
         symbol: 'm',

@@ -1,8 +1,9 @@
 import type { WeatherYear } from '@eaveline/formats';
 import { type SunSeries, type SyntheticYear, sunAtInstants, synthesiseYear } from '@eaveline/physics';
+import { givenPlace } from '../site/givenPlace.ts';
 import type { SitePlan } from '../site/types.ts';
 import type { Stage } from '../stage.ts';
-import { given, type Working, worked } from '../working.ts';
+import { type Working, worked } from '../working.ts';
 import { standardOffsetH } from './civilClock.ts';
 import { daylight, SUN_YEAR } from './daylight.ts';
 import { placeSeed } from './placeSeed.ts';
@@ -146,14 +147,9 @@ function annualWorking({ latitudeDeg, longitudeDeg, climate }: SunPlace, annual:
     : 'Aguiar and Collares-Pereira 1992; Hollands and Huget 1983; Erbs et al. 1982';
   const formula = fromFile ? 'Σ rows of the file' : 'Σ hours of a year made from monthly means';
   const months = climate.ghiKwhM2Day.map((mean, m) =>
-    worked(`${MONTHS[m]}, mean day`, mean, 'kWh/m²', 'as the climate has it', climate.credit, []),
+    worked(`${MONTHS[m]}, mean day`, mean, 'kWh/m²', 'as the climate has it', climate.credit, [], { decimals: 1 }),
   );
-  const inputs = [
-    // a hundredth of a degree is 1 km: the climate is no nearer
-    { ...given('latitude', latitudeDeg, '°', 'facts.site.latitudeDeg'), decimals: 2 },
-    { ...given('longitude', longitudeDeg, '°', 'facts.site.longitudeDeg'), decimals: 2 },
-    ...months,
-  ];
+  const inputs = [...givenPlace({ latitudeDeg, longitudeDeg }), ...months];
   return worked('Sun on the level', annual, 'kWh/m² a year', formula, source, inputs, {
     note: fromFile ? climate.name : `${climate.name}; seed ${placeSeed(latitudeDeg, longitudeDeg)}, from the place`,
   });

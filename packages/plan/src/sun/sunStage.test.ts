@@ -44,6 +44,20 @@ test('the generated year keeps every month of the climate: days × daily mean', 
   expect(sun.annualGhiKwhM2).toBeCloseTo(1551, 9);
 });
 
+test('the working names its months, and letters place and sun with the decimals of sheet 01', () => {
+  const shown = sunOf(site).workings[0]?.inputs?.map(({ name, value, decimals }) => [
+    name,
+    (value as number).toFixed(decimals),
+  ]);
+  // the sheet has 37.60° S, 143.90° E, and 6.9 above the bar of January
+  expect(shown?.slice(0, 3)).toEqual([
+    ['latitude', '-37.60'],
+    ['longitude', '143.90'],
+    ['January, mean day', '6.9'],
+  ]);
+  expect(shown?.at(-1)).toEqual(['December, mean day', '6.8']);
+});
+
 test('hours are those of standard time: the sun stands highest in the hour from 12 at 143.9° E and UTC + 10', () => {
   // 143.9° is 9.593 h ahead of UTC, so mean noon is at 12.41 by the clock
   const { zenithDeg, hour, month } = sunOf(site);

@@ -1,5 +1,5 @@
 import type { PlaneFacts } from '@eaveline/job';
-import { given, worked } from '../../working.ts';
+import { given, givenAngle, worked } from '../../working.ts';
 import { abouts } from '../abouts.ts';
 import { planesInUse } from '../planesInUse.ts';
 import { isWithin, type Judged, rule } from '../rule.ts';
@@ -51,7 +51,7 @@ function judgePlane(id: string, plane: PlaneFacts, limitShare: number): Judged {
       [
         given('slope length, taped', plane.slopeLengthM, 'm', `${at}.slopeLengthM`, 'survey'),
         given('plan width', plane.planWidthM, 'm', `${at}.planWidthM`, 'survey'),
-        given('pitch', plane.pitchDeg, '°', `${at}.pitchDeg`, 'survey'),
+        givenAngle('pitch', plane.pitchDeg, `${at}.pitchDeg`, 'survey'),
       ],
     ),
     mends: meets ? [] : [{ words: 'Tape the slope again, and read the pitch at two places.' }],
