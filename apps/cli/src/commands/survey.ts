@@ -6,7 +6,7 @@ import { openJob } from '../jobFile.ts';
 import type { Register } from '../program.ts';
 import { VERSION } from '../version.ts';
 
-/** What keeps the survey from closing, one line a hole: where it is filled, what it is, which rules need it. */
+/** What keeps the survey from closing, one line a hole: where it is filled, what it is, which rules need it, or which sheet. */
 export function surveyReport(job: Job, json: boolean): Outcome {
   const { holes, notMeasured, later } = surveyStanding(job);
   if (json) return { text: JSON.stringify({ holes, notMeasured, later }, null, 2), verdict: 0 };
@@ -15,7 +15,7 @@ export function surveyReport(job: Job, json: boolean): Outcome {
     text: [
       head,
       ...holes.map(
-        ({ step, what, rules, because }) => `  ${step}: ${what} (${rules.length === 0 ? because : rules.join(', ')})`,
+        ({ step, what, rules, goesInto }) => `  ${step}: ${what} (${rules.length === 0 ? goesInto : rules.join(', ')})`,
       ),
       ...notMeasured.map(({ what, why, by }) => `  not measured: ${what}. ${why}, ${by}`),
       ...later.map(({ what, from }) => `  later: ${what}, ${from}`),

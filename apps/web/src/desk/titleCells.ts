@@ -29,7 +29,7 @@ export function titleCells(no: SheetNo, shows: string, open: OpenJob): TitleCell
     { what: 'sheet', says: `${no} ${sheetName(no)}`, strong: true },
     { what: 'shows', says: shows, spare: true },
     ...(plan === undefined ? [] : [{ what: 'weather', says: weatherWords(plan) }]),
-    ...(present === undefined ? [] : [{ what: 'facts', says: `${present} of ${wanted}` }]),
+    ...(present === undefined ? [] : [{ what: 'facts known', says: `${present} of ${wanted}` }]),
     {
       what: 'worked out',
       says: workedOutAt === undefined ? 'not yet' : stale ? `${hour(workedOutAt)}, before` : hour(workedOutAt),

@@ -6,6 +6,7 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { Part } from '../parts/Part.tsx';
 import { PickField } from '../parts/PickField.tsx';
 import { SurveyEntry } from '../survey/SurveyEntry.tsx';
+import { TWO_COUNTS } from '../survey/surveyWords.ts';
 import { withUnit } from '../words/figure.ts';
 import { ExistingGrid } from './ExistingGrid.tsx';
 import { MissingFacts } from './MissingFacts.tsx';
@@ -25,6 +26,7 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
   return (
     <>
       <SurveyEntry job={job} />
+      <p className={`quiet small ${styles.counts}`}>{TWO_COUNTS}</p>
       <div className={styles.two}>
         <Part title="The place">
           <dl className={styles.given}>
@@ -117,7 +119,7 @@ export function SiteSheet({ plan, job, selected, onSelect }: SheetProps) {
       </Part>
       <FindingsHere findings={plan.checks.findings} sheet="01" selected={selected} onSelect={onSelect} />
       {site.missing.length > 0 && (
-        <Part title="To be found out" count={site.missing.length} ruled>
+        <Part title="Facts not known, to be found out" count={site.missing.length} ruled>
           <MissingFacts missing={every ? site.missing : site.missing.slice(0, 8)} />
           {site.missing.length > 8 && !every && (
             <button type="button" className={styles.more} onClick={() => setEvery(true)}>

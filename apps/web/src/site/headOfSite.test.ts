@@ -21,7 +21,7 @@ const site = (more: object) =>
 
 test('says how much is not known, and which weather it stands on and how far away', () => {
   expect(headOfSite(site({}), 'Kestrel Rise')).toEqual({
-    sentence: 'Kestrel Rise. Two facts of 67 are not known.',
+    sentence: 'Kestrel Rise. Two facts of the 67 this plan uses are not known.',
     quiet: 'Monthly normals of Melbourne and 2 more, 90 km away. Half within 3.3 %.',
   });
 });

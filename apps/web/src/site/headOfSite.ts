@@ -21,6 +21,6 @@ export function headOfSite({ site }: Pick<Plan, 'site'>, place: string): Head {
   const lacks =
     missing.length === 0
       ? 'Every fact is known'
-      : `${sentence(counted(missing.length, 'fact'))} of ${survey.wanted} ${missing.length === 1 ? 'is' : 'are'} not known`;
+      : `${sentence(counted(missing.length, 'fact'))} of the ${survey.wanted} this plan uses ${missing.length === 1 ? 'is' : 'are'} not known`;
   return { sentence: `${sentence(place)}. ${lacks}.`, quiet: `${weather(site)}. ${sentence(site.climate.quality)}.` };
 }

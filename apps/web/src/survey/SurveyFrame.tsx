@@ -75,7 +75,7 @@ export function SurveyFrame({ standing, current, title, head, open, acts, asked,
         cells={[
           { what: 'job', says: job.name, strong: true },
           { what: 'sheet', says: title === 'Survey' ? title : `Survey: ${title}`, strong: true },
-          { what: 'open', says: String(standing.holes.length) },
+          { what: 'open on the whole walk', says: String(standing.holes.length) },
           { what: 'state', says: job.state },
         ]}
       >

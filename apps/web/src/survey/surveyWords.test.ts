@@ -8,15 +8,16 @@ const hole = {
   path: 'supply.loopOhm',
   what: 'Loop impedance, line to earth',
   rules: ['fault-loop'],
+  goesInto: 'sheet 11, where readings are held against these',
   because: 'a breaker trips in time only where the loop is low',
 } as const;
 
-test('which rules need it, or what it is for', () => {
+test('which rules need it, or which paper or step', () => {
   expect(neededBy(hole)).toBe('The rule on fault loop needs it.');
   expect(neededBy({ ...hole, rules: ['rafters', 'foot-spacing'] })).toBe('Rafters and foot spacing need it.');
-  expect(neededBy({ rules: [], because: 'every form to the network asks for it' })).toBe(
-    'Wanted, because every form to the network asks for it.',
-  );
+  expect(
+    neededBy({ rules: [], goesInto: 'sheet 11, the row “Phase rotation”', because: 'motors turn the same way' }),
+  ).toBe('Needed for sheet 11, the row “Phase rotation”: motors turn the same way.');
 });
 
 test('it does not close with a hole, and says which rule needs the first', () => {
@@ -50,8 +51,8 @@ test('the hour is the house’s own, with the day where it is not today', () => 
 });
 
 test('the way in counts what is open; closed, it says by whom and what changed since', () => {
-  expect(entryWords(7, undefined, 0)).toBe('Go on with the survey: 7 open');
+  expect(entryWords(7, undefined, 0)).toBe('Go on with the survey: 7 open at the house');
   expect(entryWords(0, undefined, 0)).toBe('Survey: nothing open');
   expect(entryWords(0, 'Nia', 0)).toBe('Survey, closed by Nia');
-  expect(entryWords(1, 'Nia', 2)).toBe('Survey, closed by Nia: 2 changed since, 1 open');
+  expect(entryWords(1, 'Nia', 2)).toBe('Survey, closed by Nia: 2 changed since, 1 open at the house');
 });

@@ -4,9 +4,9 @@ import { counted, listed, sentence } from '../words/count.ts';
 import { figure } from '../words/figure.ts';
 import { ruleWords } from '../words/ruleWords.ts';
 
-/** `Fault loop and bus need it.`; where no rule does, what it is wanted for. */
-export function neededBy({ rules, because }: Pick<SurveyHole, 'rules' | 'because'>): string {
-  if (rules.length === 0) return `Wanted, because ${because}.`;
+/** `Fault loop and bus need it.`; where no rule does, the sheet, paper or step that does, and why. */
+export function neededBy({ rules, goesInto, because }: Pick<SurveyHole, 'rules' | 'goesInto' | 'because'>): string {
+  if (rules.length === 0) return `Needed for ${goesInto}: ${because}.`;
   const [first = '', ...others] = rules.map(ruleWords);
   const small = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
   // one rule may be named in the plural: free ways
@@ -24,6 +24,13 @@ export function apartWords({ firstM, secondM }: NonNullable<SurveyHole['measures
 export const openAt = ({ holes }: Pick<SurveyStanding, 'holes'>, step: string) =>
   holes.filter((hole) => hole.step === step);
 
+/** What the survey counts as open: said where the count first stands. */
+const COUNTED = 'Counted are facts, readings, photographs and looks the house still owes.';
+
+/** Sheet 01 has two counts: the survey's, and the facts of the plan nobody has brought. This tells them apart. */
+export const TWO_COUNTS =
+  'Open at the house: facts, readings, photographs and looks this survey takes. Not known: facts the plan has a use for, whoever brings them.';
+
 /** The sentence over the whole survey. */
 export function headOfSurvey(name: string, holes: number, closed: { by: string; at: string } | undefined): Head {
   if (closed !== undefined)
@@ -34,7 +41,7 @@ export function headOfSurvey(name: string, holes: number, closed: { by: string; 
   if (holes === 0) return { sentence: `Nothing is open at ${name}. The survey can close.` };
   return {
     sentence: `${sentence(counted(holes, 'thing is', 'things are'))} open at ${name}.`,
-    quiet: 'In walking order, photograph first. It can be left and taken up at any place.',
+    quiet: `${COUNTED} In walking order, photograph first; it can be left and taken up at any place.`,
   };
 }
 
@@ -51,9 +58,13 @@ export function refusalToClose(holes: readonly SurveyHole[]): string {
   return `Not closed. ${count} open. The first: ${first.what}. ${neededBy(first)}`;
 }
 
-/** What the way into the survey says: `Go on with the survey: 7 open`. */
+/** What the way into the survey says: `Go on with the survey: 7 open at the house`. */
 export function entryWords(holes: number, closedBy: string | undefined, changed: number): string {
-  if (closedBy === undefined) return holes === 0 ? 'Survey: nothing open' : `Go on with the survey: ${holes} open`;
-  const since = [...(changed === 0 ? [] : [`${changed} changed since`]), ...(holes === 0 ? [] : [`${holes} open`])];
+  if (closedBy === undefined)
+    return holes === 0 ? 'Survey: nothing open' : `Go on with the survey: ${holes} open at the house`;
+  const since = [
+    ...(changed === 0 ? [] : [`${changed} changed since`]),
+    ...(holes === 0 ? [] : [`${holes} open at the house`]),
+  ];
   return `Survey, closed by ${closedBy}${since.length === 0 ? '' : `: ${since.join(', ')}`}`;
 }

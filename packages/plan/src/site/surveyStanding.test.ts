@@ -1,5 +1,6 @@
 import { demoJobs, factAt, type Job, kestrelRise, surveySteps } from '@eaveline/job';
 import { expect, test } from 'vitest';
+import { goesInto } from './goesInto.ts';
 import { surveyStanding, usualAnswer } from './surveyStanding.ts';
 import { wantedFacts } from './wantedFacts.ts';
 
@@ -41,6 +42,39 @@ test('a fact that is missing is a hole at its step, and names the rules that nee
     rules: ['rafters', 'foot-spacing', 'rail-overhang'],
     because: 'feet stand on rafters',
   });
+});
+
+test('a fact no rule needs names the sheet, the paper or the crew’s step that does', () => {
+  const job = inSurvey(({ supply, access, roof, loads }) => {
+    delete supply.rotation;
+    delete access.scaffoldNeeded;
+    delete roof.planes.west?.fragile;
+    delete loads.annualKwh;
+  });
+  const needs = new Map(surveyStanding(job).holes.map(({ path, rules, goesInto }) => [path, [rules, goesInto]]));
+  expect(needs.get('supply.rotation')).toEqual([[], 'sheet 11, the row “Phase rotation”']);
+  expect(needs.get('access.scaffoldNeeded')).toEqual([
+    [],
+    'the crew’s step “Edge protection, anchors, hoist”, sheet 10',
+  ]);
+  expect(needs.get('roof.planes.west.fragile')).toEqual([[], 'paper 10.C, the cautions']);
+  expect(needs.get('loads.annualKwh')).toEqual([[], 'sheet 07, what the house uses by the hour']);
+});
+
+test('whatever the survey of a demo job may ask has its place', () => {
+  let looked = 0;
+  for (const demo of demoJobs) {
+    for (const step of surveySteps(inSurvey(undefined, demo))) {
+      const paths = [
+        ...step.asks.map(({ path }) => path),
+        ...step.lists.map(({ at }) => at),
+        step.photo?.of ?? step.id,
+      ];
+      for (const path of paths) expect(goesInto(step, path), path).toMatch(/^(sheet \d\d|paper|the )/);
+      looked += paths.length;
+    }
+  }
+  expect(looked).toBeGreaterThan(300);
 });
 
 test('what the network’s letter brings is no hole: it comes later, and is said to', () => {

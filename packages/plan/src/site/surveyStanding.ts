@@ -13,6 +13,7 @@ import {
   type TwoMeasures,
 } from '@eaveline/job';
 import { packFor } from '../rules/index.ts';
+import { goesInto } from './goesInto.ts';
 import { type WantedFact, wantedFacts } from './wantedFacts.ts';
 
 /** One hole that keeps the survey open. */
@@ -24,8 +25,10 @@ export interface SurveyHole {
   readonly path: string;
   /** `West, rafters, middle to middle`. */
   readonly what: string;
-  /** Rules that need it; empty where a figure, a form or the crew does, and `because` says which. */
+  /** Rules that need it; empty where a sheet, a paper or the crew does. */
   readonly rules: readonly string[];
+  /** The sheet, paper or step that needs it beside or in place of a rule: `sheet 05, the bars of the board`. */
+  readonly goesInto: string;
   readonly because: string;
   /** The pair that does not close. */
   readonly measures?: TwoMeasures;
@@ -105,7 +108,14 @@ function whatOf({ ask, of }: Pick<Asked, 'ask' | 'of'>): string {
 }
 
 function factHole(job: Job, step: SurveyStep, ask: Asked, want: WantedFact | undefined): SurveyHole[] {
-  const hole = { step: step.id, path: ask.path, what: whatOf(ask), rules: want?.rules ?? [], because: ask.because };
+  const hole = {
+    step: step.id,
+    path: ask.path,
+    what: whatOf(ask),
+    rules: want?.rules ?? [],
+    goesInto: goesInto(step, ask.path),
+    because: ask.because,
+  };
   const standing = standingOf(job, ask);
   if (standing.kind === 'assumed') return [{ ...hole, kind: 'not seen' }];
   if (readWithNothing(job, ask, standing))
@@ -131,11 +141,13 @@ function photoHole(step: SurveyStep): SurveyHole {
     path: of,
     what: `Photograph. ${what}`,
     rules: [],
+    goesInto: goesInto(step, of),
     because: 'whoever draws it is not here',
   };
 }
 
-function measureHoles(job: Job, { id, thing }: SurveyStep, limitShare: number): SurveyHole[] {
+function measureHoles(job: Job, step: SurveyStep, limitShare: number): SurveyHole[] {
+  const { id, thing } = step;
   if (thing?.list.at !== 'roof.planes') return [];
   const plane = factAt(job, thing.path) as Job['facts']['roof']['planes'][string];
   return measuresOf(plane)
@@ -146,6 +158,7 @@ function measureHoles(job: Job, { id, thing }: SurveyStep, limitShare: number): 
       path: thing.path,
       what: `${plane.name}: two measures of ${measures.what === 'slope' ? 'the slope' : 'ridge and eave'}`,
       rules: ['roof-measures'],
+      goesInto: goesInto(step, thing.path),
       because: 'one of them is wrong, and only the place can say which',
       measures,
     }));
@@ -160,6 +173,7 @@ function listHoles(job: Job, step: SurveyStep, wanted: ReadonlyMap<string, Wante
       path: list.at,
       what: list.none === undefined ? `The first ${list.one}` : `Nobody has looked for ${list.many}`,
       rules: wanted.get(list.at)?.rules ?? [],
+      goesInto: goesInto(step, list.at),
       because: list.because,
     }));
 }
