@@ -6,6 +6,7 @@ const D1 = 'AS/NZS 4777.1';
 export const labelsAuNz: readonly LabelText[] = [
   {
     id: 'solar-present',
+    says: 'solar present',
     text: 'SOLAR PV AC',
     where: 'meter box and main switchboard',
     clause: 'AS/NZS 5033 cl 5.4',
@@ -15,6 +16,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'battery-present',
+    says: 'battery present',
     text: 'BATTERY ES',
     where: 'meter box and main switchboard',
     clause: 'AS/NZS 5139 cl 7',
@@ -24,6 +26,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'shutdown',
+    says: 'shutdown',
     text: 'SHUTDOWN PROCEDURE: battery a.c., solar a.c., main switch',
     where: 'beside what is operated',
     clause: 'AS/NZS 4777.1 cl 6.2',
@@ -33,6 +36,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'multiple-supplies',
+    says: 'multiple supplies',
     text: 'WARNING: MULTIPLE SUPPLIES. ISOLATE ALL SUPPLIES BEFORE WORK',
     where: 'every board with two sources or more',
     clause: 'AS/NZS 4777.1 cl 6.3',
@@ -42,6 +46,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'multiple-mode',
+    says: 'multiple mode',
     text: 'WARNING: ACTIVE AND NEUTRAL MAY BE LIVE WITH THE MAIN SWITCH OFF',
     where: 'main and each backed-up switchboard',
     clause: 'AS/NZS 4777.1 cl 6.8',
@@ -51,6 +56,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'main-switch-solar',
+    says: 'solar switch',
     text: 'MAIN SWITCH (SOLAR SUPPLY)',
     where: 'at the switch',
     clause: 'AS/NZS 3000 cl 2.3.3.5',
@@ -60,6 +66,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'main-switch-battery',
+    says: 'battery switch',
     text: 'MAIN SWITCH (BATTERY SUPPLY)',
     where: 'at the switch',
     clause: 'AS/NZS 3000 cl 2.3.3.5',
@@ -69,6 +76,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'alternative-supply',
+    says: 'alternative supply',
     text: 'ALTERNATIVE SUPPLY',
     where: 'round the switches of the backed-up side',
     clause: 'AS/NZS 3000 cl 2.10.5.2',
@@ -78,6 +86,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'both-sides-live',
+    says: 'both sides live',
     text: 'WARNING: BOTH SIDES MAY BE LIVE WHEN OPEN',
     where: 'at every isolating switch of a source',
     clause: 'AS/NZS 4777.1 Section 6',
@@ -87,6 +96,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'no-unplugging',
+    says: 'no unplugging',
     text: 'DO NOT DISCONNECT UNDER LOAD',
     where: 'at d.c. plugs and drops',
     clause: 'AS/NZS 5033',
@@ -96,6 +106,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'cable-route',
+    says: 'cable route',
     text: 'SOLAR',
     where: 'along the array cable, every 2 m and at both ends',
     clause: 'AS/NZS 5033',
@@ -105,6 +116,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'battery-data',
+    says: 'battery data',
     text: 'MAX VOLTS, AMPERES OF A SHORT, CHEMISTRY, KWH: fill in from the sheet',
     where: 'at the battery',
     clause: 'AS/NZS 5139',
@@ -114,6 +126,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'settings',
+    says: 'settings',
     text: 'GRID PROFILE AND EXPORT LIMIT: fill in as read back',
     where: 'at the gateway',
     clause: 'network rules',
@@ -123,6 +136,7 @@ export const labelsAuNz: readonly LabelText[] = [
   },
   {
     id: 'directory',
+    says: 'directory',
     text: 'CIRCUITS: fill in, with spare ways',
     where: 'lid of the switchboard',
     clause: 'AS/NZS 3000',

@@ -5,6 +5,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
   return [
     {
       id: 'solar-present',
+      says: 'solar present',
       text: 'PV SYSTEM INSTALLED',
       where: 'origin and consumer unit',
       clause: `${wiring} 712.514`,
@@ -14,6 +15,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'multiple-supplies',
+      says: 'multiple supplies',
       text: 'CAUTION: MULTIPLE SUPPLIES. ISOLATE ALL BEFORE WORK',
       where: 'origin, meter, consumer unit, isolators',
       clause: `${wiring} 514.15`,
@@ -23,6 +25,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'isolator-solar',
+      says: 'solar switch',
       text: 'ISOLATOR: SOLAR',
       where: 'at the isolator',
       clause: `${wiring} 537`,
@@ -31,7 +34,18 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
       when: 'per trunk',
     },
     {
+      id: 'isolator-battery',
+      says: 'battery switch',
+      text: 'ISOLATOR: BATTERY',
+      where: 'at the isolator',
+      clause: `${wiring} 537`,
+      document: wiring,
+      seen: 'memory',
+      when: 'battery',
+    },
+    {
       id: 'battery-present',
+      says: 'battery present',
       text: 'BATTERY STORAGE INSTALLED',
       where: 'origin and at the battery',
       clause: 'PAS 63100',
@@ -41,6 +55,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'island',
+      says: 'multiple mode',
       text: 'CIRCUITS LIVE WITH THE SUPPLY OFF',
       where: 'backed-up board',
       clause: `${wiring} 551.4`,
@@ -50,6 +65,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'shutdown',
+      says: 'shutdown',
       text: 'SHUTDOWN: battery, solar, main switch',
       where: 'consumer unit',
       clause: 'EN 62446-1',
@@ -59,6 +75,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'backed-up',
+      says: 'alternative supply',
       text: 'BACKED-UP CIRCUITS',
       where: 'round the switches of the backed-up side',
       clause: `${wiring} 551.4`,
@@ -68,6 +85,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'both-sides-live',
+      says: 'both sides live',
       text: 'CAUTION: BOTH SIDES LIVE WHEN OPEN',
       where: 'at every isolator of a source',
       clause: `${wiring} 537`,
@@ -77,6 +95,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'no-unplugging',
+      says: 'no unplugging',
       text: 'DO NOT DISCONNECT UNDER LOAD',
       where: 'at d.c. plugs and drops',
       clause: `${wiring} 712`,
@@ -86,6 +105,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'cable-route',
+      says: 'cable route',
       text: 'SOLAR A.C.',
       where: 'loft and ducts',
       clause: `${wiring} 712.514`,
@@ -95,6 +115,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'battery-data',
+      says: 'battery data',
       text: 'CHEMISTRY, KWH, VOLTS: fill in from the sheet',
       where: 'at the battery',
       clause: 'PAS 63100',
@@ -104,6 +125,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'settings',
+      says: 'settings',
       text: 'GRID PROFILE AND EXPORT LIMIT: fill in as read back',
       where: 'at the gateway',
       clause: 'EN 50549-1',
@@ -113,6 +135,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'test-dates',
+      says: 'test dates',
       text: 'RESIDUAL TEST, NEXT INSPECTION, INSTALLER, DATE: fill in',
       where: 'consumer unit',
       clause: `${wiring} 514`,
@@ -122,6 +145,7 @@ export function labelsIecEu(wiring: string): readonly LabelText[] {
     },
     {
       id: 'directory',
+      says: 'directory',
       text: 'CIRCUITS: fill in, with spare ways',
       where: 'consumer unit',
       clause: `${wiring} 514.9`,

@@ -4,6 +4,7 @@ import type { LabelText } from './pack.ts';
 export const labelsUs: readonly LabelText[] = [
   {
     id: 'rapid-shutdown',
+    says: 'solar present',
     text: 'SOLAR PV SYSTEM EQUIPPED WITH RAPID SHUTDOWN',
     where: 'at the service, with roof diagram',
     clause: 'NEC 690.56(C)',
@@ -13,6 +14,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'multiple-supplies',
+    says: 'multiple supplies',
     text: 'CAUTION: MULTIPLE SOURCES OF POWER',
     where: 'each service equipment and disconnect',
     clause: 'NEC 705.10',
@@ -22,6 +24,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'do-not-relocate',
+    says: 'do not relocate',
     text: 'WARNING: DO NOT RELOCATE THIS OVERCURRENT DEVICE',
     where: 'at the source breaker',
     clause: 'NEC 705.12(B)',
@@ -31,6 +34,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'solar-disconnect',
+    says: 'solar switch',
     text: 'PV SYSTEM DISCONNECT',
     where: 'at the disconnect, with volts and amperes',
     clause: 'NEC 690.13(B)',
@@ -40,6 +44,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'battery-disconnect',
+    says: 'battery switch',
     text: 'ENERGY STORAGE SYSTEM DISCONNECT',
     where: 'at the battery',
     clause: 'NEC 706.15',
@@ -48,7 +53,28 @@ export const labelsUs: readonly LabelText[] = [
     when: 'battery',
   },
   {
+    id: 'battery-present',
+    says: 'battery present',
+    text: 'ENERGY STORAGE SYSTEM ON SITE: fill in where it stands',
+    where: 'service equipment',
+    clause: 'NEC 706, 705.10',
+    document: 'NEC',
+    seen: 'memory',
+    when: 'battery',
+  },
+  {
+    id: 'multiple-mode',
+    says: 'multiple mode',
+    text: 'WARNING: CIRCUITS MAY BE ENERGIZED WITH THE UTILITY DISCONNECTED',
+    where: 'service equipment and each backed-up panel',
+    clause: 'NEC 710',
+    document: 'NEC',
+    seen: 'memory',
+    when: 'backup',
+  },
+  {
     id: 'backup',
+    says: 'alternative supply',
     text: 'OPTIONAL STANDBY SYSTEM',
     where: 'service equipment',
     clause: 'NEC 702.7',
@@ -58,6 +84,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'both-sides-live',
+    says: 'both sides live',
     text: 'WARNING: TERMINALS ON LINE AND LOAD SIDES MAY BE ENERGIZED IN THE OPEN POSITION',
     where: 'at every disconnect',
     clause: 'NEC 690.13(B)',
@@ -67,6 +94,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'no-unplugging',
+    says: 'no unplugging',
     text: 'DO NOT DISCONNECT UNDER LOAD',
     where: 'at d.c. connectors and drops',
     clause: 'NEC 690.33',
@@ -76,6 +104,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'cable-route',
+    says: 'cable route',
     text: 'PHOTOVOLTAIC POWER SOURCE',
     where: 'along raceways, at most 10 ft apart',
     clause: 'NEC 690.31',
@@ -85,6 +114,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'rapid-shutdown-switch',
+    says: 'shutdown',
     text: 'RAPID SHUTDOWN SWITCH',
     where: 'at the switch, within 3 ft',
     clause: 'NEC 690.56(C)',
@@ -94,6 +124,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'battery-data',
+    says: 'battery data',
     text: 'NOMINAL VOLTS, FAULT CURRENT, DATE: fill in',
     where: 'at the battery disconnect',
     clause: 'NEC 706.7, 706.15',
@@ -103,6 +134,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'emergency-phone',
+    says: 'emergency phone',
     text: 'EMERGENCY: fill in the number, with the directory of sources',
     where: 'at each source disconnect and the service',
     clause: 'NEC 705.10, 2023',
@@ -112,6 +144,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'settings',
+    says: 'settings',
     text: 'UTILITY SETTINGS FILE: fill in as read back',
     where: 'at the gateway',
     clause: 'utility tariff',
@@ -121,6 +154,7 @@ export const labelsUs: readonly LabelText[] = [
   },
   {
     id: 'directory',
+    says: 'directory',
     text: 'CIRCUIT DIRECTORY: bring up to date',
     where: 'panel door',
     clause: 'NEC 408.4',

@@ -5,8 +5,29 @@ import type { IslandNeutral, RuleBook, RuleId } from './ruleLimits.ts';
 
 export type { Limit } from './limit.ts';
 
+/** What a label tells, in whatever words: by it a list is held against what its region asks for. */
+export type LabelSays =
+  | 'solar present'
+  | 'battery present'
+  | 'shutdown'
+  | 'multiple supplies'
+  | 'multiple mode'
+  | 'solar switch'
+  | 'battery switch'
+  | 'alternative supply'
+  | 'do not relocate'
+  | 'both sides live'
+  | 'no unplugging'
+  | 'cable route'
+  | 'battery data'
+  | 'settings'
+  | 'emergency phone'
+  | 'test dates'
+  | 'directory';
+
 export interface LabelText {
   readonly id: string;
+  readonly says: LabelSays;
   readonly text: string;
   readonly where: string;
   readonly clause: string;
