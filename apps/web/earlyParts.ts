@@ -74,6 +74,7 @@ function scriptOf(parts: readonly (readonly [string, readonly string[], readonly
   const link = (file, how) => {
     document.head.append(Object.assign(document.createElement('link'), how, { crossOrigin: '', href: '/' + file }));
   };
+  link('api/jobs/' + location.pathname.split('/')[2], { rel: 'preload', as: 'fetch' });
   for (const file of files) link(file, file.endsWith('.css') ? { rel: 'preload', as: 'style' } : { rel: 'modulepreload' });
   for (const file of later) link(file, { rel: 'prefetch' });
 }

@@ -61,11 +61,23 @@ const aJob = {
   wantedLater: [/packages\/sync\/src\/index\.ts$/, /automerge.*\.wasm/],
 };
 
+/**
+ * What several pages are drawn from travels as one file beside the frame's, and all styles as one more. Some
+ * twenty-five small files cost a first load more than the bytes that one page could do without: each is asked for,
+ * answered and compiled by itself.
+ */
+const fewFiles = {
+  groups: [
+    { name: 'frame', tags: ['$initial' as const], priority: 1 },
+    { name: 'shared', test: /[\\/](apps[\\/]web[\\/]src|packages)[\\/]/, minShareCount: 2 },
+  ],
+};
+
 export default defineConfig({
   plugins: [react(), earlyParts([aJob]), onDevice],
   resolve: { conditions: ['source', 'module', 'browser', 'production'] },
   worker: { format: 'es', rolldownOptions: { treeshake } },
-  build: { target: 'es2022', rolldownOptions: { treeshake } },
+  build: { target: 'es2022', cssCodeSplit: false, rolldownOptions: { treeshake, output: { codeSplitting: fewFiles } } },
   server: {
     host: '127.0.0.1',
     port: 4198,

@@ -1,3 +1,4 @@
+import { makeNoCode } from '@eaveline/job';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -11,6 +12,7 @@ import { planDesk } from './plan/planDesk.ts';
 import { fetchAllParts, fetchFirstPart, router } from './router.tsx';
 
 layRememberedPaper();
+makeNoCode(); // the server's policy forbids it
 if (location.pathname.startsWith('/job/')) planDesk(); // its worker loads beside the page
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no element for the page');

@@ -17,10 +17,11 @@ const NOTHING = () => {};
 
 /** Fetches what the page of an address is drawn from. Where that fails it is said in words where it is shown. */
 export async function fetchFirstPart(path: string): Promise<void> {
-  const id = /^\/job\/([^/]+)/.exec(path)?.[1];
+  const [, id, page = ''] = /^\/job\/([^/]+)(?:\/([^/]+))?/.exec(path) ?? [];
   await Promise.allSettled((id === undefined ? [bookPage] : [jobPage, jobDesk]).map((part) => part.fetch()));
-  if (id !== undefined)
-    await import('./desk/deskPages.ts').then((desk) => desk.openEarly(decodeURIComponent(id)), NOTHING);
+  if (id === undefined) return;
+  const sheet = sheetNoOf(page) ?? '01';
+  await import('./desk/deskPages.ts').then((desk) => desk.openEarly(decodeURIComponent(id), sheet), NOTHING);
 }
 
 /** Fetches every page there is, so that one that is open goes on when its server does not. */

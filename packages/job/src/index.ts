@@ -12,6 +12,7 @@ export {
   practiceYardFaults,
   quaysideTerrace,
 } from './demo/index.ts';
+export { makeNoCode } from './parse/makeNoCode.ts';
 export { LONGEST_TEXT, type ParsedJob, parseJob } from './parse/parseJob.ts';
 export { type JobRemark, remarkLine } from './parse/remark.ts';
 export { apartM, type HousePoint, type PlanePoint, planeOutline, planeToHouse } from './roof/planeGeometry.ts';

@@ -8,6 +8,7 @@ export * from './energy/types.ts';
 export * from './finding.ts';
 export * from './kit/types.ts';
 export type { Plan, PlanInputs, StageName } from './plan.ts';
+export { planOfParts } from './planOfParts.ts';
 export * from './roof/types.ts';
 export type { LabelText, Limit, PackWords, RulePack } from './rules/pack.ts';
 export { howFar } from './site/howFar.ts';

@@ -138,6 +138,18 @@ test('a walk that is left half way is taken up where it was, for what has not ch
   expect(planner.redone()).toEqual(stageNames.slice(4));
 });
 
+test('stages somebody waits for come first, on all that they stand on; the plan is the same', () => {
+  const planner = createPlanner();
+  const order: string[] = [];
+  const walk = planner.walk(kestrelRise, {}, (stage) => order.push(stage), ['checks']);
+  let step = walk.next();
+  while (!step.done) step = walk.next();
+  // by the road of the house the year comes before the checks, which do not stand on it; so do kit, day and tests
+  expect(order.slice(0, 9)).toEqual(stageNames.filter((name) => !['energy', 'kit', 'day', 'tests'].includes(name)));
+  expect(order.slice(9)).toEqual(['energy', 'kit', 'day', 'tests']);
+  expect(JSON.stringify(step.value)).toBe(JSON.stringify(workOut(kestrelRise)));
+});
+
 test('after a stage that fell over the planner answers the next job as a new one would', () => {
   const planner = createPlanner();
   const job = changed((draft) => Object.assign(draft.choices, { trunks: undefined }));

@@ -7,6 +7,7 @@ import { dayStage } from './day/index.ts';
 import { energyStage } from './energy/index.ts';
 import { kitStage } from './kit/index.ts';
 import type { Plan, PlanInputs, StageName } from './plan.ts';
+import { planOfParts } from './planOfParts.ts';
 import { roofStage } from './roof/index.ts';
 import { siteStage } from './site/index.ts';
 import type { Stage } from './stage.ts';
@@ -49,8 +50,21 @@ const stages: { readonly [N in StageName]: AnyStage & { name: N } } = {
   tests: anyStage(testsStage),
 };
 
-/** The road, in the order it is walked. */
+/** The road, in the order it is walked where nobody waits for one stage more than for another. */
 const road: readonly AnyStage[] = stageNames.map((name) => stages[name]);
+
+/** The road with some stages, and all that they stand on, before the rest; both in the order of the road. */
+function roadBy(first: readonly StageName[]): readonly AnyStage[] {
+  const wanted = new Set<StageName>();
+  const want = (name: StageName) => {
+    if (wanted.has(name)) return;
+    wanted.add(name);
+    stages[name].before.forEach(want);
+  };
+  first.forEach(want);
+  const isWanted = ({ name }: AnyStage) => wanted.has(name);
+  return [...road.filter(isWanted), ...road.filter((stage) => !isWanted(stage))];
+}
 
 interface Kept {
   readonly key: string;
@@ -79,8 +93,15 @@ export interface Planner {
   /**
    * The same, with a halt before each stage that has to be redone: whoever walks it can say how far it is, look
    * up in between, or walk away. What was done until then is remembered.
+   *
+   * @param first  stages somebody waits for: they are walked to first, and stages they do not stand on come after.
    */
-  walk(job: Job, inputs?: PlanInputs, onStage?: OnStage): Generator<StageAhead, Plan, void>;
+  walk(
+    job: Job,
+    inputs?: PlanInputs,
+    onStage?: OnStage,
+    first?: readonly StageName[],
+  ): Generator<StageAhead, Plan, void>;
   /** Stages that the last call has redone so far. */
   redone(): readonly StageName[];
 }
@@ -95,10 +116,15 @@ export function createPlanner(): Planner {
   const kept = new Map<StageName, Kept>();
   let redone: StageName[] = [];
 
-  function* walk(job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Generator<StageAhead, Plan, void> {
+  function* walk(
+    job: Job,
+    inputs: PlanInputs = {},
+    onStage?: OnStage,
+    first: readonly StageName[] = [],
+  ): Generator<StageAhead, Plan, void> {
     redone = [];
     const parts: Partial<Record<StageName, unknown>> = {};
-    for (const [done, stage] of road.entries()) {
+    for (const [done, stage] of roadBy(first).entries()) {
       const view = stage.view(job);
       const key = JSON.stringify(view);
       const before = stage.before.map((name) => parts[name]);
@@ -118,7 +144,7 @@ export function createPlanner(): Planner {
       parts[stage.name] = answer;
       onStage?.(stage.name, answer, done + 1, road.length);
     }
-    return { jobId: job.id, jobName: job.name, invented: job.invented, ...parts } as Plan;
+    return planOfParts(job, parts as Pick<Plan, StageName>);
   }
 
   const plan = (job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Plan => {

@@ -18,12 +18,13 @@ import { Pad } from '../pad/Pad.tsx';
 import { PadStrip } from '../pad/PadStrip.tsx';
 import type { PlacedSubject } from '../pad/subject.ts';
 import type { BegunPlan } from '../plan/begunPlan.ts';
+import { planDesk } from '../plan/planDesk.ts';
 import { useLate } from '../plan/useLate.ts';
 import { allSubjects } from './allSubjects.ts';
 import { useDesk } from './DeskContext.tsx';
 import { nextFinding } from './nextFinding.ts';
 import { Sheet } from './Sheet.tsx';
-import { planFor, STALE_AFTER_MS } from './sheetStages.ts';
+import { DRAWN_FROM, planFor, STALE_AFTER_MS } from './sheetStages.ts';
 import { useAfterPaint } from './useAfterPaint.ts';
 import { VIEWS } from './views.ts';
 
@@ -135,6 +136,7 @@ export function JobDesk({ sheet, at }: JobDeskProps) {
     Escape: goBack,
   });
 
+  useEffect(() => planDesk().lookAt(DRAWN_FROM[no]), [no]);
   useEffect(() => {
     document.title = `${no} ${sheetName(no)}, ${job.name} · Eaveline`;
   }, [no, job]);

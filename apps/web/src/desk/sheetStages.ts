@@ -14,28 +14,28 @@ const SHOWN: Readonly<Record<SheetNo, readonly StageName[]>> = {
   '09': ['kit'],
   '10': ['day'],
   '11': ['tests'],
-  '12': ['checks', 'kit', 'day', 'tests'],
+  '12': ['energy', 'checks', 'kit', 'day', 'tests'],
 };
 
-/** The last stage along the road that a sheet reads: it is drawn as soon as that is there. */
-export const DRAWN_AFTER: Readonly<Record<SheetNo, StageName>> = {
-  '01': 'checks',
-  '02': 'checks',
-  '03': 'checks',
-  '04': 'checks',
-  '05': 'checks',
-  '06': 'checks',
-  '07': 'checks',
-  '08': 'checks',
-  '09': 'kit',
-  '10': 'day',
-  '11': 'tests',
-  '12': 'tests',
+/** What a sheet is drawn from: it is drawn as soon as these stages are there, and with them all that they stand on. */
+export const DRAWN_FROM: Readonly<Record<SheetNo, readonly StageName[]>> = {
+  '01': ['checks'],
+  '02': ['energy', 'checks'],
+  '03': ['energy', 'checks'],
+  '04': ['checks'],
+  '05': ['checks'],
+  '06': ['checks'],
+  '07': ['energy', 'checks'],
+  '08': ['checks'],
+  '09': ['checks', 'kit'],
+  '10': ['checks', 'day'],
+  '11': ['tests'],
+  '12': ['energy', 'checks', 'kit', 'day', 'tests'],
 };
 
 /** The plan a sheet can be drawn from; undefined while it still waits for a stage. */
 export function planFor(no: SheetNo, { plan, begun }: Pick<Planned, 'plan' | 'begun'>): Plan | undefined {
-  return plan ?? (begun?.has.has(DRAWN_AFTER[no]) ? begun.plan : undefined);
+  return plan ?? (DRAWN_FROM[no].every((stage) => begun?.has.has(stage)) ? begun?.plan : undefined);
 }
 
 /**

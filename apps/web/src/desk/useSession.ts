@@ -1,3 +1,4 @@
+import type { SheetNo } from '@eaveline/plan';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { deviceStore } from '../job/deviceStore.ts';
 import { documents } from '../job/documents.ts';
@@ -7,6 +8,7 @@ import { wouldBeLost } from '../job/keeping.ts';
 import { browserChannel } from '../job/pageChannel.ts';
 import { thisDevice, whoIsHere } from '../job/whoIsHere.ts';
 import { planDesk } from '../plan/planDesk.ts';
+import { DRAWN_FROM } from './sheetStages.ts';
 
 function later(call: () => void, ms: number): () => void {
   const timer = setTimeout(call, ms);
@@ -29,8 +31,13 @@ function begin(id: string): JobSession {
 /** Sessions opened before their page stood. */
 const early = new Map<string, JobSession>();
 
-/** Opens a job while its page is still being set up; the page takes it over. */
-export function openEarly(id: string): void {
+/**
+ * Opens a job while its page is still being set up; the page takes it over.
+ *
+ * @param sheet  the one the page opens with: what it is drawn from is worked out first.
+ */
+export function openEarly(id: string, sheet: SheetNo): void {
+  planDesk().lookAt(DRAWN_FROM[sheet]);
   const session = begin(id);
   early.set(id, session);
   void session.open();

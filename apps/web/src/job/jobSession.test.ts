@@ -79,6 +79,7 @@ function plainDesk() {
     },
     soFar: () => undefined,
     atHand: async () => undefined,
+    lookAt() {},
     forget: async () => {},
     stop() {},
     sumUp: () => Promise.reject(new Error('not asked here')),

@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import type { Plan, StageAhead, StageName } from '@eaveline/plan';
+import { type Plan, planOfParts, type StageAhead, type StageName } from '@eaveline/plan';
 import { begunPlan } from './begunPlan.ts';
 import { keepFew } from './keepFew.ts';
 import type { PlanParts } from './message.ts';
@@ -17,9 +17,9 @@ interface Known {
 const NONE: ReadonlySet<StageName> = new Set();
 
 function soFar({ job, parts, whole, fresh, progress }: Known): PlanSoFar {
-  const head = { jobId: job.id, jobName: job.name, invented: job.invented };
   if (!whole) return { job, plan: undefined, begun: begunPlan(job, parts), fresh, progress };
-  return { job, plan: { ...head, ...parts } as Plan, begun: undefined, fresh, progress };
+  const plan = planOfParts(job, parts as Pick<Plan, StageName>);
+  return { job, plan, begun: undefined, fresh, progress };
 }
 
 /** What the page knows of the last few plans, put together from the parts it was handed. */

@@ -10,6 +10,8 @@ export type Ask =
       readonly job: Job;
       /** The page knows nothing of this job's plan and has to be handed every part of it. */
       readonly whole: boolean;
+      /** Stages the page waits for; the others come after. */
+      readonly first: readonly StageName[];
     }
   | { readonly kind: 'sum up'; readonly seq: number; readonly job: Job }
   | {

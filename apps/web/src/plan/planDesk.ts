@@ -1,4 +1,5 @@
 import type { Job } from '@eaveline/job';
+import type { StageName } from '@eaveline/plan';
 import { engineOf, type KeptPlans, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
 import { knownPlans } from './knownPlans.ts';
 import type { Answer, Ask, PlanSummary, SetAside, WeatherRead } from './message.ts';
@@ -29,6 +30,8 @@ export interface PlanDesk {
    * the engine is; the engine goes over it all the same.
    */
   atHand(job: Job): ReturnType<KeptPlans['find']>;
+  /** From now on these stages are worked out before those they do not stand on: the open sheet is drawn from them. */
+  lookAt(stages: readonly StageName[]): void;
   /** Nothing of the job's plan stays on this device. */
   forget(jobId: string): Promise<void>;
   /** What is known of a job's plan now; undefined where none was asked for lately. */
@@ -48,7 +51,7 @@ export interface WorkerLike {
   terminate(): void;
 }
 
-type Wanted = Ask extends infer A ? (A extends Ask ? Omit<A, 'seq' | 'whole'> : never) : never;
+type Wanted = Ask extends infer A ? (A extends Ask ? Omit<A, 'seq' | 'whole' | 'first'> : never) : never;
 
 interface Waiter {
   resolve(answer: Answer): void;
@@ -96,6 +99,7 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
   let running: Running | undefined;
   let worker: WorkerLike | undefined;
   let seq = 0;
+  let first: readonly StageName[] = [];
   let telling: ReturnType<typeof setTimeout> | undefined;
   let patience: ReturnType<typeof setTimeout> | undefined;
 
@@ -150,7 +154,7 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
     if (wanted.kind === 'work out') {
       const whole = !plans.has(wanted.job.id);
       plans.begin(wanted.job);
-      hired().postMessage({ ...wanted, seq, whole });
+      hired().postMessage({ ...wanted, seq, whole, first });
     } else hired().postMessage({ ...wanted, seq });
   }
 
@@ -175,7 +179,7 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
     goOn();
   }
 
-  function tell({ errand }: Running, judged: boolean): void {
+  function tell({ errand }: Running, drawn: boolean): void {
     const job = planOf(errand);
     if (job === undefined || errand.onPart === undefined) return;
     const now = () => {
@@ -184,8 +188,8 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
       const soFar = plans.get(job.id);
       if (soFar !== undefined) errand.onPart?.(soFar);
     };
-    // of a first plan most sheets are drawn as soon as it has been judged
-    if (judged && plans.get(job.id)?.plan === undefined) now();
+    // of a first plan the open sheet is drawn as soon as it can be
+    if (drawn && plans.get(job.id)?.plan === undefined) now();
     else telling ??= setTimeout(now, TELL_EVERY_MS);
   }
 
@@ -196,7 +200,8 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
     if (answer.kind === 'stage') {
       running.stageSince = performance.now();
       if (job !== undefined) plans.take(job.id, answer.parts, answer.fresh, answer.ahead);
-      tell(running, answer.parts.checks !== undefined);
+      const newest = first.some((stage) => answer.parts[stage] !== undefined);
+      tell(running, newest && first.every((stage) => answer.fresh.includes(stage)));
       return;
     }
     put(undefined);
@@ -247,6 +252,9 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
       ask({ kind: 'work out', job }, (answer) => workedOut(job.id, expected(answer, 'plan')), onPart),
     // a plan on a weather file is not of the job alone
     atHand: async (job) => (weather.has(job.id) || plans.get(job.id)?.plan !== undefined ? undefined : kept.find(job)),
+    lookAt(stages) {
+      first = stages;
+    },
     forget: (jobId) => kept.forget(jobId),
     soFar: (jobId) => plans.get(jobId),
     stop() {

@@ -56,7 +56,7 @@ export function makePlanWork({
     return step.value;
   }
 
-  async function workOut({ seq, job, whole }: Extract<Ask, { kind: 'work out' }>): Promise<Answer> {
+  async function workOut({ seq, job, whole, first }: Extract<Ask, { kind: 'work out' }>): Promise<Answer> {
     const began = performance.now();
     const planner = (whole ? undefined : planners.get(job.id)) ?? createPlanner();
     planners.delete(job.id); // a planner that falls over half way is not asked again
@@ -67,7 +67,7 @@ export function makePlanWork({
       if (planner.redone().at(-1) === name) unsent = { ...unsent, [name]: part };
     };
     const weather = weathers.get(job.id);
-    const walk = planner.walk(job, weather === undefined ? {} : { weather }, onStage);
+    const walk = planner.walk(job, weather === undefined ? {} : { weather }, onStage, first);
     const plan = await walked(seq, walk, (ahead) => {
       post({ kind: 'stage', seq, ahead, fresh, parts: unsent });
       unsent = {};

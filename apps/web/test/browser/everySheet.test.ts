@@ -46,20 +46,17 @@ for (const job of DEMO_JOBS) {
   });
 }
 
-walk(
-  'a board of two colour schemes has its caution on sheets 04 and 05',
-  async ({ server, page }) => {
-    const caution = page.getByRole('main').getByText('Two colour schemes meet in this board.');
-    // the practice yard has both schemes in one board, Kestrel Rise has one
-    for (const [job, on04, on05] of [
-      ['practice-yard', 1, 1],
-      ['kestrel-rise', 0, 0],
-    ] as const) {
-      await openSheet(page, server.url, job, '04');
-      await expect.poll(() => caution.count(), { message: `${job}, sheet 04` }).toBe(on04);
-      await page.keyboard.press('5');
-      await settled(page, '05');
-      await expect.poll(() => caution.count(), { message: `${job}, sheet 05` }).toBe(on05);
-    }
-  },
-);
+walk('a board of two colour schemes has its caution on sheets 04 and 05', async ({ server, page }) => {
+  const caution = page.getByRole('main').getByText('Two colour schemes meet in this board.');
+  // the practice yard has both schemes in one board, Kestrel Rise has one
+  for (const [job, on04, on05] of [
+    ['practice-yard', 1, 1],
+    ['kestrel-rise', 0, 0],
+  ] as const) {
+    await openSheet(page, server.url, job, '04');
+    await expect.poll(() => caution.count(), { message: `${job}, sheet 04` }).toBe(on04);
+    await page.keyboard.press('5');
+    await settled(page, '05');
+    await expect.poll(() => caution.count(), { message: `${job}, sheet 05` }).toBe(on05);
+  }
+});

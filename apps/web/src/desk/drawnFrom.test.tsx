@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Job, parseJob } from '@eaveline/job';
-import { type Plan, type SheetNo, type StageName, stageNames, workOut } from '@eaveline/plan';
+import { createPlanner, type Plan, type SheetNo, type StageName, workOut } from '@eaveline/plan';
 import { createMemoryHistory, createRootRoute, createRouter, RouterContextProvider } from '@tanstack/react-router';
 import { renderToString } from 'react-dom/server';
 import { expect, test } from 'vitest';
@@ -8,7 +8,7 @@ import { JobContext } from '../job/JobContext.tsx';
 import type { JobSession } from '../job/jobSession.ts';
 import { begunPlan } from '../plan/begunPlan.ts';
 import { SessionContext } from './SessionContext.tsx';
-import { DRAWN_AFTER, planFor } from './sheetStages.ts';
+import { DRAWN_FROM, planFor } from './sheetStages.ts';
 import { VIEWS } from './views.ts';
 
 const jobs = ['kestrel-rise', 'ironbark-clinic', 'practice-yard'].map((name) => {
@@ -40,29 +40,33 @@ function draw(no: SheetNo, plan: Plan, job: Job): string {
   );
 }
 
-/** The plan as it stands when the road has been walked so far. */
-function upTo(plan: Plan, last: StageName) {
-  const past = stageNames.slice(0, stageNames.indexOf(last) + 1);
-  return Object.fromEntries(past.map((stage) => [stage, plan[stage]]));
+/** The plan as it stands when these stages have been walked to, without any that was left out. */
+function walkedTo(job: Job, plan: Plan, wanted: readonly StageName[]) {
+  const there = new Map<StageName, unknown>();
+  const walk = createPlanner().walk(job, {}, (stage) => there.set(stage, plan[stage]), wanted);
+  while (!wanted.every((stage) => there.has(stage))) walk.next();
+  return there;
 }
 
 const NUMBERS = Object.keys(VIEWS) as SheetNo[];
 
-test.each(NUMBERS)('sheet %s is drawn whole as soon as its last stage is there', (no) => {
+test.each(NUMBERS)('sheet %s is drawn whole as soon as its stages are there', (no) => {
   for (const { job, plan } of jobs) {
-    const begun = begunPlan(job, upTo(plan, DRAWN_AFTER[no]));
+    const begun = begunPlan(job, Object.fromEntries(walkedTo(job, plan, DRAWN_FROM[no])));
     const early = planFor(no, { plan: undefined, begun });
     if (early === undefined) throw new Error(`Sheet ${no} of ${job.id} still waits`);
     expect(draw(no, early, job)).toBe(draw(no, plan, job));
   }
 });
 
-test.each(NUMBERS)('sheet %s waits for no stage longer than it has to', (no) => {
-  const last = stageNames.indexOf(DRAWN_AFTER[no]);
-  const before = stageNames[last - 1] as StageName;
+test.each(NUMBERS)('sheet %s waits for no stage that it does not read', (no) => {
   for (const { job, plan } of jobs) {
-    const begun = begunPlan(job, upTo(plan, before));
-    expect(planFor(no, { plan: undefined, begun })).toBeUndefined();
-    expect(() => draw(no, begun.plan, job)).toThrow(`The stage ${DRAWN_AFTER[no]} was read before it was worked out`);
+    for (const stage of DRAWN_FROM[no]) {
+      const there = walkedTo(job, plan, DRAWN_FROM[no]);
+      there.delete(stage);
+      const begun = begunPlan(job, Object.fromEntries(there));
+      expect(planFor(no, { plan: undefined, begun })).toBeUndefined();
+      expect(() => draw(no, begun.plan, job)).toThrow(`The stage ${stage} was read before it was worked out`);
+    }
   }
 });
