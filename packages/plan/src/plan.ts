@@ -4,12 +4,12 @@ import type { BackupPlan } from './backup/types.ts';
 import type { BoardPlan } from './board/types.ts';
 import type { ChecksPlan } from './checks/types.ts';
 import type { DayPlan } from './day/types.ts';
-import type { EnergyPlan } from './energy/types.ts';
+import type { EnergyFigures, EnergyPlan } from './energy/types.ts';
 import type { KitPlan } from './kit/types.ts';
-import type { RoofPlan } from './roof/types.ts';
+import type { LitRoof, RoofPlan } from './roof/types.ts';
 import type { SitePlan } from './site/types.ts';
 import type { StructurePlan } from './structure/types.ts';
-import type { SunPlan } from './sun/types.ts';
+import type { SunFigures, SunPlan } from './sun/types.ts';
 import type { TestsPlan } from './tests/types.ts';
 import type { TrunksPlan } from './trunks/types.ts';
 
@@ -19,18 +19,21 @@ export interface PlanInputs {
   readonly weather?: WeatherYear;
 }
 
-/** Everything that was worked out from a job, stage by stage along the road. */
+/**
+ * Everything that was worked out from a job, stage by stage along the road: what sheets and papers read. It holds no
+ * series of steps, and is the same after a way through JSON.
+ */
 export interface Plan {
   readonly jobId: string;
   readonly jobName: string;
   readonly invented: boolean;
   readonly site: SitePlan;
-  readonly sun: SunPlan;
+  readonly sun: SunFigures;
   readonly roof: RoofPlan;
   readonly array: ArrayPlan;
   readonly trunks: TrunksPlan;
   readonly board: BoardPlan;
-  readonly energy: EnergyPlan;
+  readonly energy: EnergyFigures;
   readonly backup: BackupPlan;
   readonly structure: StructurePlan;
   readonly checks: ChecksPlan;
@@ -40,3 +43,10 @@ export interface Plan {
 }
 
 export type StageName = Exclude<keyof Plan, 'jobId' | 'jobName' | 'invented'>;
+
+/** A plan as the stages have it among themselves: with a value for every step of the year. */
+export interface WorkedPlan extends Plan {
+  readonly sun: SunPlan;
+  readonly roof: LitRoof;
+  readonly energy: EnergyPlan;
+}

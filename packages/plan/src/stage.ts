@@ -1,5 +1,5 @@
 import type { Job } from '@eaveline/job';
-import type { Plan, PlanInputs, StageName } from './plan.ts';
+import type { PlanInputs, StageName, WorkedPlan } from './plan.ts';
 
 /**
  * One stage of the road.
@@ -12,5 +12,5 @@ export interface Stage<N extends StageName, B extends StageName, V> {
   /** Stages whose answers it uses; all of them stand earlier on the road. */
   readonly before: readonly B[];
   view(job: Job): V;
-  run(view: V, before: Pick<Plan, B>, inputs: PlanInputs): Plan[N];
+  run(view: V, before: Pick<WorkedPlan, B>, inputs: PlanInputs): WorkedPlan[N];
 }

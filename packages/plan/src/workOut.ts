@@ -6,7 +6,7 @@ import { checksStage } from './checks/index.ts';
 import { dayStage } from './day/index.ts';
 import { energyStage } from './energy/index.ts';
 import { kitStage } from './kit/index.ts';
-import type { Plan, PlanInputs, StageName } from './plan.ts';
+import type { PlanInputs, StageName, WorkedPlan } from './plan.ts';
 import { planOfParts } from './planOfParts.ts';
 import { roofStage } from './roof/index.ts';
 import { siteStage } from './site/index.ts';
@@ -22,7 +22,7 @@ interface AnyStage {
   readonly name: StageName;
   readonly before: readonly StageName[];
   view(job: Job): unknown;
-  run(view: unknown, before: Plan, inputs: PlanInputs): Plan[StageName];
+  run(view: unknown, before: WorkedPlan, inputs: PlanInputs): WorkedPlan[StageName];
 }
 
 function anyStage<N extends StageName, B extends StageName, V>(stage: Stage<N, B, V>): AnyStage & { name: N } {
@@ -70,7 +70,7 @@ interface Kept {
   readonly key: string;
   readonly before: readonly unknown[];
   readonly weather: unknown;
-  readonly answer: Plan[StageName];
+  readonly answer: WorkedPlan[StageName];
 }
 
 /**
@@ -78,7 +78,7 @@ interface Kept {
  *
  * `done` stages of `of` stand by then, this one among them.
  */
-export type OnStage = <N extends StageName>(name: N, part: Plan[N], done: number, of: number) => void;
+export type OnStage = <N extends StageName>(name: N, part: WorkedPlan[N], done: number, of: number) => void;
 
 /** A stage about to be redone; `done` stages of `of` stand already. */
 export interface StageAhead {
@@ -89,7 +89,7 @@ export interface StageAhead {
 
 /** Works out plans one after another and redoes only the stages whose inputs changed. */
 export interface Planner {
-  (job: Job, inputs?: PlanInputs, onStage?: OnStage): Plan;
+  (job: Job, inputs?: PlanInputs, onStage?: OnStage): WorkedPlan;
   /**
    * The same, with a halt before each stage that has to be redone: whoever walks it can say how far it is, look
    * up in between, or walk away. What was done until then is remembered.
@@ -101,7 +101,7 @@ export interface Planner {
     inputs?: PlanInputs,
     onStage?: OnStage,
     first?: readonly StageName[],
-  ): Generator<StageAhead, Plan, void>;
+  ): Generator<StageAhead, WorkedPlan, void>;
   /** Stages that the last call has redone so far. */
   redone(): readonly StageName[];
 }
@@ -121,7 +121,7 @@ export function createPlanner(): Planner {
     inputs: PlanInputs = {},
     onStage?: OnStage,
     first: readonly StageName[] = [],
-  ): Generator<StageAhead, Plan, void> {
+  ): Generator<StageAhead, WorkedPlan, void> {
     redone = [];
     const parts: Partial<Record<StageName, unknown>> = {};
     for (const [done, stage] of roadBy(first).entries()) {
@@ -137,17 +137,17 @@ export function createPlanner(): Planner {
       let answer = last?.answer;
       if (!same || answer === undefined) {
         yield { stage: stage.name, done, of: road.length };
-        answer = stage.run(view, parts as unknown as Plan, inputs);
+        answer = stage.run(view, parts as unknown as WorkedPlan, inputs);
         kept.set(stage.name, { key, before, weather: inputs.weather, answer });
         redone.push(stage.name);
       }
       parts[stage.name] = answer;
       onStage?.(stage.name, answer, done + 1, road.length);
     }
-    return planOfParts(job, parts as Pick<Plan, StageName>);
+    return planOfParts(job, parts as Pick<WorkedPlan, StageName>);
   }
 
-  const plan = (job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Plan => {
+  const plan = (job: Job, inputs: PlanInputs = {}, onStage?: OnStage): WorkedPlan => {
     const steps = walk(job, inputs, onStage);
     let step = steps.next();
     while (!step.done) step = steps.next();
@@ -164,6 +164,6 @@ export function createPlanner(): Planner {
  * @throws {Refusal} only where a figure has no physical meaning that `parseJob` lets through; a design that breaks
  * a rule is a finding, and a missing fact is an `ask`.
  */
-export function workOut(job: Job, inputs: PlanInputs = {}, onStage?: OnStage): Plan {
+export function workOut(job: Job, inputs: PlanInputs = {}, onStage?: OnStage): WorkedPlan {
   return createPlanner()(job, inputs, onStage);
 }

@@ -30,7 +30,6 @@ export const NO_PLANS_KEPT: KeptPlans = {
 /** The engine that a file holds: its content gives it its name. */
 export const engineOf = (url: string) => url.split('/').at(-1) ?? url;
 
-/** A plan takes some 3 MB, most of it its years of hours. */
 const KEPT_AT_MOST = 12;
 const PLANS = 'plans';
 const AT = 'at';

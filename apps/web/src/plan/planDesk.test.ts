@@ -1,5 +1,5 @@
 import { type Job, kestrelRise, quaysideTerrace } from '@eaveline/job';
-import { type StageName, stageNames, workOut } from '@eaveline/plan';
+import { planFigures, type StageName, stageNames, workOut } from '@eaveline/plan';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Answer, Ask, SetAside } from './message.ts';
 import { makePlanDesk, type PlanSoFar, Stopped, type WorkerLike } from './planDesk.ts';
@@ -51,7 +51,8 @@ function slowWorker() {
   };
 }
 
-/** A plan as text: two years of hours are compared at once, not hour by hour. */
+const planned = (job: Job) => planFigures(workOut(job));
+/** A plan as text: compared at once, not figure by figure. */
 const text = (plan: unknown) => JSON.stringify(plan);
 
 const withHomeRunM = (lengthM: number): Job => {
@@ -73,7 +74,7 @@ test('a plan that is there within a few frames is handed over whole; of the firs
   await worker.walk();
   const { plan, fresh, progress, job } = await asked;
   vi.runAllTimers();
-  expect(text(plan)).toBe(text(workOut(kestrelRise)));
+  expect(text(plan)).toBe(text(planned(kestrelRise)));
   expect([fresh, progress, job]).toEqual([new Set(stageNames), undefined, kestrelRise]);
   expect(onPart).toHaveBeenCalledOnce();
   const [{ begun }] = onPart.mock.calls[0] as [PlanSoFar];
@@ -113,7 +114,7 @@ test('a longer one is told as its stages are done; an edit shows which of the kn
   expect(plan?.trunks.trunks[0]?.homeRun.lengthM).toBe(40);
   expect(plan?.checks).toEqual(before.checks);
   await worker.walk();
-  expect(text((await second).plan)).toBe(text(workOut(longer)));
+  expect(text((await second).plan)).toBe(text(planned(longer)));
 });
 
 test('of many edits in a row only the newest is worked out to its end, and all who wait are handed its plan', async () => {
@@ -121,7 +122,7 @@ test('of many edits in a row only the newest is worked out to its end, and all w
   const desk = makePlanDesk(worker.hire);
   const asked = [10, 20, 30].map((lengthM) => desk.workOut(withHomeRunM(lengthM)));
   await worker.walk();
-  const newest = text(workOut(withHomeRunM(30)));
+  const newest = text(planned(withHomeRunM(30)));
   for (const { plan, job } of await Promise.all(asked)) {
     expect(job.choices.trunks.a?.homeRun.lengthM).toBe(30);
     expect(text(plan)).toBe(newest);
@@ -155,7 +156,7 @@ test('a stage that takes too long is not waited for when the job has changed', a
   expect(worker.ended()).toBe(1);
   await worker.walk();
   expect(text((await first).plan)).toBe(text((await second).plan));
-  expect(text((await second).plan)).toBe(text(workOut(withHomeRunM(12))));
+  expect(text((await second).plan)).toBe(text(planned(withHomeRunM(12))));
 });
 
 test('stopped: what was done until then stands, and the next plan is whole again', async () => {
@@ -175,7 +176,7 @@ test('stopped: what was done until then stands, and the next plan is whole again
 
   const again = desk.workOut(kestrelRise);
   await worker.walk();
-  expect(text((await again).plan)).toBe(text(workOut(kestrelRise)));
+  expect(text((await again).plan)).toBe(text(planned(kestrelRise)));
 
   const edited = desk.workOut(withHomeRunM(9));
   await worker.walk(1);
@@ -200,5 +201,5 @@ test('a worker that did not load is said to be so, and the next plan gets anothe
   await expect(asked).rejects.toThrow('The part that works plans out did not load.');
   const again = desk.workOut(kestrelRise);
   await worker.walk();
-  expect(text((await again).plan)).toBe(text(workOut(kestrelRise)));
+  expect(text((await again).plan)).toBe(text(planned(kestrelRise)));
 });

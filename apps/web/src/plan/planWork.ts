@@ -1,6 +1,16 @@
 import { readWeatherFile, remarkSentence, type WeatherYear } from '@eaveline/formats';
 import type { Job } from '@eaveline/job';
-import { createPlanner, type OnStage, type Plan, type Planner, type StageAhead, type StageName } from '@eaveline/plan';
+import {
+  createPlanner,
+  figuresOf,
+  type OnStage,
+  type Plan,
+  type Planner,
+  planFigures,
+  type StageAhead,
+  type StageName,
+  type WorkedPlan,
+} from '@eaveline/plan';
 import { keepFew } from './keepFew.ts';
 import type { Answer, Ask, PlanParts, SetAside } from './message.ts';
 import { summaryOf } from './summaryOf.ts';
@@ -38,9 +48,9 @@ export function makePlanWork({
   /** The plan at the end of the walk; undefined where the page wants something else. */
   async function walked(
     seq: number,
-    walk: Generator<StageAhead, Plan, void>,
+    walk: Generator<StageAhead, WorkedPlan, void>,
     onHalt: (ahead: StageAhead) => void,
-  ): Promise<Plan | undefined> {
+  ): Promise<WorkedPlan | undefined> {
     let step = walk.next();
     while (!step.done) {
       const { stage } = step.value;
@@ -64,7 +74,7 @@ export function makePlanWork({
     let unsent: PlanParts = {};
     const onStage: OnStage = (name, part) => {
       fresh.push(name);
-      if (planner.redone().at(-1) === name) unsent = { ...unsent, [name]: part };
+      if (planner.redone().at(-1) === name) unsent = { ...unsent, [name]: figuresOf(name, part) };
     };
     const weather = weathers.get(job.id);
     const walk = planner.walk(job, weather === undefined ? {} : { weather }, onStage, first);
@@ -74,7 +84,7 @@ export function makePlanWork({
     });
     keepFew(planners, job.id, planner);
     if (plan === undefined) return { kind: 'set aside', seq };
-    if (weather === undefined) onWhole?.(job, plan);
+    if (weather === undefined) onWhole?.(job, planFigures(plan));
     return { kind: 'plan', seq, fresh, parts: unsent, tookMs: performance.now() - began };
   }
 

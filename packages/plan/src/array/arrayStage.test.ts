@@ -1,6 +1,6 @@
 import { type Job, kestrelRise } from '@eaveline/job';
 import { expect, test } from 'vitest';
-import type { Plan } from '../plan.ts';
+import type { WorkedPlan } from '../plan.ts';
 import { roofStage } from '../roof/index.ts';
 import { siteStage } from '../site/index.ts';
 import { sunStage } from '../sun/index.ts';
@@ -8,9 +8,9 @@ import { arrayStage } from './index.ts';
 
 function arrayOf(job: Job) {
   const site = siteStage.run(siteStage.view(job), {}, {});
-  const sun = sunStage.run({}, { site } as Plan, {});
-  const roof = roofStage.run(roofStage.view(job), { sun } as Plan, {});
-  return arrayStage.run(arrayStage.view(job), { roof } as Plan, {});
+  const sun = sunStage.run({}, { site } as WorkedPlan, {});
+  const roof = roofStage.run(roofStage.view(job), { sun } as WorkedPlan, {});
+  return arrayStage.run(arrayStage.view(job), { roof } as WorkedPlan, {});
 }
 
 const array = arrayOf(kestrelRise);

@@ -1,7 +1,7 @@
 import type { Choices, SiteFacts } from '@eaveline/job';
 import type { PlacedModule } from '../array/types.ts';
 import { sheetOf } from '../equipment.ts';
-import type { RoofPlane } from '../roof/types.ts';
+import type { LitPlane } from '../roof/types.ts';
 import type { SunPlan } from '../sun/types.ts';
 import { modulePower } from './modulePower.ts';
 import { type ModuleYear, moduleYear } from './moduleYear.ts';
@@ -12,7 +12,7 @@ import type { UnitYear } from './unitYear.ts';
 /** What the years of modules hang on: nothing of the wires. */
 export interface ModuleYearsInput {
   readonly sun: SunPlan;
-  readonly planes: readonly RoofPlane[];
+  readonly planes: readonly LitPlane[];
   readonly modules: readonly PlacedModule[];
   readonly equipment: Choices['equipment'];
   readonly objects: readonly SiteFacts['objects'][string][];

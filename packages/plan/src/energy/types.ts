@@ -19,7 +19,7 @@ export interface ModuleEnergy {
   readonly working: Working;
 }
 
-export interface EnergyPlan {
+export interface EnergyFigures {
   readonly modules: readonly ModuleEnergy[];
   /** Sum at the units' terminals less wire loss, kWh. */
   readonly monthlyKwh: readonly number[];
@@ -29,10 +29,6 @@ export interface EnergyPlan {
   readonly clippedKwh: number;
   /** Lost to the export limit if nothing is used in the house: an upper bound, stated so; undefined without a limit. */
   readonly exportLimitLossAtMostKwh?: number;
-  /** A.c. power of the whole array, W, a step of the sun stage. */
-  readonly acW: Float64Array;
-  /** The same on each line that units stand on. */
-  readonly acByLineW: Readonly<Partial<Record<Line, Float64Array>>>;
   /** Mean day of each month: 12 × 24 hours, W. */
   readonly meanDayW: readonly (readonly number[])[];
   /** What the house uses: mean W by hour of the local clock; a mean night from sunset to sunrise. */
@@ -40,4 +36,12 @@ export interface EnergyPlan {
   readonly working: Working;
   readonly workings: readonly Working[];
   readonly leavesOut: readonly string[];
+}
+
+/** The same with the power of every step of the sun stage. */
+export interface EnergyPlan extends EnergyFigures {
+  /** A.c. power of the whole array, W, a step of the sun stage. */
+  readonly acW: Float64Array;
+  /** The same on each line that units stand on. */
+  readonly acByLineW: Readonly<Partial<Record<Line, Float64Array>>>;
 }

@@ -10,7 +10,7 @@ import { planeShape, type Setbacks } from './planeShape.ts';
 import { ALBEDO, planeLight } from './planeSun.ts';
 import { raftersU } from './raftersU.ts';
 import { takenAreaM2 } from './takenArea.ts';
-import type { RoofObstruction, RoofPlan, RoofPlane } from './types.ts';
+import type { LitPlane, LitRoof, RoofObstruction, RoofPlane } from './types.ts';
 
 /** What the roof depends on. */
 export interface RoofView {
@@ -32,12 +32,12 @@ export const roofStage: Stage<'roof', 'sun', RoofView> = {
     setbacks: choices.setbacks,
     rules: choices.rules,
   }),
-  run: (view, { sun }): RoofPlan => {
+  run: (view, { sun }): LitRoof => {
     const setbacks = setbacksOf(view, packFor(view.rules));
     const light = planeLight(sun, horizonElevation(view.horizon));
     const entries = Object.entries(view.planes);
     const letters = planeLetters(entries.map(([, plane]) => plane.name));
-    const planes = entries.map(([id, plane], k): RoofPlane => {
+    const planes = entries.map(([id, plane], k): LitPlane => {
       const shape = planeShape(plane, setbacks, `facts.roof.planes.${id}`);
       const obstructions = obstructionsOf(view.obstructions, id);
       const rafters = raftersU(plane);

@@ -36,7 +36,8 @@ export function planeFrame(facingDeg: number, pitchDeg: number): { along: ENU; u
   const p = (pitchDeg * Math.PI) / 180;
   return {
     along: [-Math.cos(a), Math.sin(a), 0],
-    upSlope: [-Math.cos(p) * Math.sin(a), -Math.cos(p) * Math.cos(a), Math.sin(p)],
+    // taken from 0: a plane that faces north exactly has 0 east in it, not −0, and reads the same after JSON
+    upSlope: [0 - Math.cos(p) * Math.sin(a), 0 - Math.cos(p) * Math.cos(a), Math.sin(p)],
     normal: [Math.sin(p) * Math.sin(a), Math.sin(p) * Math.cos(a), Math.cos(p)],
   };
 }

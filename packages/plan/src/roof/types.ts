@@ -50,11 +50,19 @@ export interface RoofPlane {
   readonly along: ENU;
   readonly upSlope: ENU;
   readonly normal: ENU;
-  readonly sun: PlaneSun;
+  readonly sun: PlaneFigures;
 }
 
-/** Irradiance of a plane without near shade, W/m², one value a step of the sun stage. */
-export interface PlaneSun {
+/** Light of a year on a plane without near shade. */
+export interface PlaneFigures {
+  readonly monthlyKwhM2: readonly number[];
+  readonly annualKwhM2: number;
+  /** Same before incidence and horizon. */
+  readonly annualBareKwhM2: number;
+}
+
+/** The same with its irradiance, W/m², one value a step of the sun stage. */
+export interface PlaneSun extends PlaneFigures {
   /** Light from the sun and from the bright sky about it, incidence loss taken off; horizon of the survey taken off. */
   readonly beam: Float64Array;
   /** Rest of the sky, and ground, in the plane, incidence loss taken off. */
@@ -63,14 +71,19 @@ export interface PlaneSun {
   readonly beamBare: Float64Array;
   /** As `diffuse`, before the glass takes its share. */
   readonly diffuseBare: Float64Array;
-  readonly monthlyKwhM2: readonly number[];
-  readonly annualKwhM2: number;
-  /** Same before incidence and horizon. */
-  readonly annualBareKwhM2: number;
 }
 
 export interface RoofPlan {
   readonly planes: readonly RoofPlane[];
   readonly workings: readonly Working[];
   readonly leavesOut: readonly string[];
+}
+
+/** A plane with the light of every step. */
+export interface LitPlane extends RoofPlane {
+  readonly sun: PlaneSun;
+}
+
+export interface LitRoof extends RoofPlan {
+  readonly planes: readonly LitPlane[];
 }

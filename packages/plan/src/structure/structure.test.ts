@@ -1,7 +1,7 @@
 import { clampSheetSchema, fixingSheetSchema, type Job, moduleSheetSchema, railSheetSchema } from '@eaveline/job';
 import { expect, test } from 'vitest';
 import type { ArrayPlan, PlacedModule, Rail } from '../array/types.ts';
-import type { RoofPlan, RoofPlane, UV } from '../roof/types.ts';
+import type { LitPlane, LitRoof, UV } from '../roof/types.ts';
 import { type StructureView, structureStage } from './index.ts';
 
 // Worked cases of loads on arrays parallel to a roof, each hand-worked from its standard's formulas to the newton, with
@@ -71,7 +71,7 @@ function placeRow(row: Row): { array: ArrayPlan; massKg: number } {
 }
 
 /** A south plane of a gable, its far side not surveyed. */
-function gable(eaveM: number, planDepthM: number, pitchDeg: number): RoofPlan {
+function gable(eaveM: number, planDepthM: number, pitchDeg: number): LitRoof {
   const slopeM = planDepthM / Math.cos((pitchDeg * Math.PI) / 180);
   const rise = planDepthM * Math.tan((pitchDeg * Math.PI) / 180);
   const outline: UV[] = [
@@ -94,7 +94,7 @@ function gable(eaveM: number, planDepthM: number, pitchDeg: number): RoofPlan {
       [0, planDepthM, 3 + rise],
     ],
     edges: outline.map((from, k) => ({ side: sides[k], kind: kinds[k], from, to: outline[(k + 1) % 4] })),
-  } as unknown as RoofPlane;
+  } as unknown as LitPlane;
   return { planes: [plane], workings: [], leavesOut: [] };
 }
 
@@ -161,7 +161,7 @@ function view(massKg: number, more: Partial<StructureView> = {}): StructureView 
   };
 }
 
-const run = (of: StructureView, roof: RoofPlan, array: ArrayPlan) => structureStage.run(of, { roof, array }, {});
+const run = (of: StructureView, roof: LitRoof, array: ArrayPlan) => structureStage.run(of, { roof, array }, {});
 
 // 2.17 m up the slope is 2.005 m in plan; the lower half-row ends at 3.031 m, 2.80 in plan, 2.2 below the ridge
 const interiorRow: Row = { widthM: 1.2, heightM: 1.722, count: 6, fromU: 2.4, bottomV: 2.17, kgPerM2: 11.5 };

@@ -2,7 +2,7 @@ import type { Job } from '@eaveline/job';
 import { arrayStage } from '../../array/index.ts';
 import { backupStage } from '../../backup/index.ts';
 import { boardStage } from '../../board/index.ts';
-import type { Plan } from '../../plan.ts';
+import type { WorkedPlan } from '../../plan.ts';
 import { roofStage } from '../../roof/index.ts';
 import { siteStage } from '../../site/index.ts';
 import { structureStage } from '../../structure/index.ts';
@@ -13,7 +13,7 @@ import type { ChecksPlan } from '../types.ts';
 
 /** The road up to the checks, each stage with what it names and nothing else. */
 export function checksOf(job: Job): ChecksPlan {
-  let plan = {} as Plan;
+  let plan = {} as WorkedPlan;
   plan = { ...plan, site: siteStage.run(siteStage.view(job), plan, {}) };
   plan = { ...plan, sun: sunStage.run(sunStage.view(job), plan, {}) };
   plan = { ...plan, roof: roofStage.run(roofStage.view(job), plan, {}) };
