@@ -17,6 +17,9 @@ const PARTS = {
 
 const NOT_SOURCE = /(^|\/)(node_modules|dist|test|fixtures)(\/|$)|\.(test|bench)\.tsx?$|\.tsbuildinfo$/;
 
+/** Names the engine: two builds work out the same plans exactly when it is the same. */
+export const engineName = () => stateOf({ rooms: CORE }).slice(0, 16);
+
 /** Every source file below a folder, sorted, so that the same tree always gives the same list. */
 function sourcesBelow(folder) {
   return readdirSync(folder, { withFileTypes: true })
@@ -82,6 +85,8 @@ async function bundleCommand(out) {
       format: 'esm',
       target: 'node20',
       conditions: ['source'],
+      // one name in the command and in the page, so that a page can take plans of the server that serves it
+      define: { EAVELINE_ENGINE: JSON.stringify(engineName()) },
       sourcemap: 'linked',
       logLevel: 'warning',
       plugins: [
@@ -120,7 +125,7 @@ async function buildSheets(out) {
     cwd: join(ROOT, 'apps/web'),
     stdio: ['ignore', process.stderr, 'inherit'],
     // a page built for tests by a shell that says so would be slow and noisy
-    env: { ...process.env, NODE_ENV: 'production' },
+    env: { ...process.env, NODE_ENV: 'production', VITE_ENGINE: engineName() },
   });
   if (code !== 0) throw new Error(`vite build ended with ${code}; it says why above.`);
 }

@@ -74,7 +74,8 @@ function scriptOf(parts: readonly (readonly [string, readonly string[], readonly
   const link = (file, how) => {
     document.head.append(Object.assign(document.createElement('link'), how, { crossOrigin: '', href: '/' + file }));
   };
-  link('api/jobs/' + location.pathname.split('/')[2], { rel: 'preload', as: 'fetch' });
+  const job = 'api/jobs/' + location.pathname.split('/')[2];
+  for (const address of [job, job + '/plan']) link(address, { rel: 'preload', as: 'fetch' });
   for (const file of files) link(file, file.endsWith('.css') ? { rel: 'preload', as: 'style' } : { rel: 'modulepreload' });
   for (const file of later) link(file, { rel: 'prefetch' });
 }

@@ -2,7 +2,6 @@ import { existsSync } from 'node:fs';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import type { Job } from '@eaveline/job';
-import { workOut } from '@eaveline/plan';
 import { firstJobs, validateJob } from './bookOfJobs.ts';
 import { registerCalc } from './commands/calc.ts';
 import { registerCheck } from './commands/check.ts';
@@ -16,18 +15,27 @@ import { registerSurvey } from './commands/survey.ts';
 import { endWithReader } from './endWithReader.ts';
 import { loadFonts } from './fonts.ts';
 import { processIo } from './io.ts';
+import { plansAtHand } from './plansAtHand.ts';
 import { type Register, runCommandLine } from './program.ts';
 import { untilStopped } from './untilStopped.ts';
 
+/** Put in by the build. */
+declare const EAVELINE_ENGINE: string | undefined;
+/** The state of the rooms that make a plan; run from its sources the command has no page's engine. */
+const ENGINE = typeof EAVELINE_ENGINE === 'string' ? EAVELINE_ENGINE : 'from its sources';
+
 /** Where the sheets are built to; the same way from the source of this file and from its bundle. */
 const SHEETS = fileURLToPath(new URL('../../web/dist/site', import.meta.url));
+
+const plans = plansAtHand(ENGINE, () => new Date());
 
 const serveParts: ServeParts = {
   demoJobs: firstJobs,
   validate: validateJob,
   webDir: existsSync(`${SHEETS}/index.html`) ? SHEETS : undefined,
-  summary: (document) => workOut(document as Job).checks.tally,
+  summary: (document) => plans.workOut(document).checks.tally,
   pack: async (document, drawnAt) => (await pack(document as Job, {}, drawnAt, await loadFonts())).drawn.pdf,
+  plans,
   untilStopped,
 };
 

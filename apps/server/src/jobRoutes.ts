@@ -2,6 +2,14 @@ import type { FastifyInstance } from 'fastify';
 import { type Problem, refused, type Validated } from './problem.ts';
 import type { JobStore } from './store/jobStore.ts';
 
+/** Plans that were worked out for pages that open a job for the first time. */
+export interface PlansAtHand {
+  /** JSON text of the plan of this very document; undefined where none is at hand. Nothing is worked out for it. */
+  answer(document: unknown): string | undefined;
+  /** The document was saved: its plan may be wanted before long. */
+  soon(document: unknown): void;
+}
+
 export interface JobRouteParts {
   readonly store: JobStore;
   /** Judges a whole document; nothing that fails it is written. */
@@ -9,6 +17,7 @@ export interface JobRouteParts {
   readonly now: () => Date;
   /** Draws the install pack of a valid document as one PDF; without it there is no such address. */
   readonly pack?: ((document: unknown, drawnAt: Date) => Promise<Uint8Array>) | undefined;
+  readonly plans?: PlansAtHand | undefined;
 }
 
 const noSuchJob = (id: string) =>
@@ -59,9 +68,10 @@ function revisionOf(ifMatch: string | undefined): number | undefined {
  * - `GET /api/jobs/:id/revisions/:revision`: the document as it was saved then.
  * - `PUT /api/jobs/:id`: the whole document. 400 with every problem, and nothing written, where it does not hold.
  *   With `If-Match` of a revision that is no longer the newest, 412 and nothing written.
+ * - `GET /api/jobs/:id/plan`: the plan of the job as it is kept now, where one is at hand; else 204.
  * - `GET /api/jobs/:id/pack.pdf`: the install pack of the job as it is kept now.
  */
-export function jobRoutes(app: FastifyInstance, { store, validate, now, pack }: JobRouteParts): void {
+export function jobRoutes(app: FastifyInstance, { store, validate, now, pack, plans }: JobRouteParts): void {
   app.get('/api/jobs', async () =>
     (await store.list()).map(({ id, name, region, updated }) => ({ id, name, region, updated })),
   );
@@ -98,8 +108,17 @@ export function jobRoutes(app: FastifyInstance, { store, validate, now, pack }: 
     const { id, name, region, document } = judged;
     const entry = await store.put({ id, name, region, document, savedAt: now() }, revisionOf(headers['if-match']));
     if (entry === undefined) return reply.code(412).send(seenBefore(headers['if-match'] ?? ''));
+    plans?.soon(document);
     const { updated } = entry;
     return reply.header('etag', eTag(entry.revision)).send({ id, name, region, updated });
+  });
+
+  app.get<{ Params: { id: string } }>('/api/jobs/:id/plan', async ({ params }, reply) => {
+    const job = await store.get(params.id);
+    if (job === undefined) return reply.code(404).send(noSuchJob(params.id));
+    const answer = plans?.answer(job.document);
+    reply.header('cache-control', 'no-store');
+    return answer === undefined ? reply.code(204).send() : reply.type('application/json').send(answer);
   });
 
   if (pack === undefined) return;

@@ -115,6 +115,29 @@ describe('jobs', () => {
     }
   });
 
+  test('the plan at hand is answered as it is, and a save has another made soon', async () => {
+    const saved: unknown[] = [];
+    const plans = {
+      answer: (document: unknown) => ((document as Roof).pitchDeg === 22.5 ? '{"plan":"of 22.5°"}' : undefined),
+      soon: (document: unknown) => void saved.push(document),
+    };
+    await app.close();
+    app = makeServer({ store, validate, now: () => nine, plans });
+    await put(kestrel);
+    const there = await app.inject('/api/jobs/kestrel/plan');
+    expect([there.statusCode, there.headers['cache-control'], there.json()]).toEqual([
+      200,
+      'no-store',
+      { plan: 'of 22.5°' },
+    ]);
+    await put({ ...kestrel, pitchDeg: 23 });
+    const none = await app.inject('/api/jobs/kestrel/plan');
+    expect([none.statusCode, none.body]).toEqual([204, '']);
+    await put({ ...kestrel, pitchDeg: -1 });
+    expect(saved).toEqual([kestrel, { ...kestrel, pitchDeg: 23 }]);
+    expect((await app.inject('/api/jobs/nowhere/plan')).statusCode).toBe(404);
+  });
+
   test('a job that is not there is a 404 with the way out', async () => {
     const answer = await app.inject('/api/jobs/nowhere');
     expect([answer.statusCode, answer.json().problems[0].found]).toEqual([404, 'nowhere']);

@@ -1,7 +1,7 @@
 import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import { type JobStore, makeServer, sqliteStore, type Validated } from '@eaveline/server';
+import { type JobStore, makeServer, type PlansAtHand, sqliteStore, type Validated } from '@eaveline/server';
 import { InvalidArgumentError } from 'commander';
 import type { Register } from '../program.ts';
 import { textTable } from '../textTable.ts';
@@ -23,6 +23,8 @@ export interface ServeParts {
   readonly summary?: (document: unknown) => FindingTally;
   /** Draws the install pack of a valid document as one PDF. */
   readonly pack?: (document: unknown, drawnAt: Date) => Promise<Uint8Array>;
+  /** Plans at hand for pages that open a job for the first time. */
+  readonly plans?: PlansAtHand & { close(): void };
   /** The folder of the built sheets; undefined where none are built. */
   readonly webDir?: string | undefined;
   /** Settles when the person, or the system, wants the server to end. */
@@ -107,8 +109,10 @@ export async function startServing(
   // names, addresses and telephone numbers of customers lie in it
   await mkdir(dataDir, { recursive: true, mode: 0o700 });
   const store = sqliteStore(join(dataDir, 'jobs.db'));
-  const app = makeServer({ store, validate: parts.validate, now, webDir: parts.webDir, pack: parts.pack, onMistake });
+  const { validate, webDir, pack, plans } = parts;
+  const app = makeServer({ store, validate, now, webDir, pack, plans, onMistake });
   const stop = async () => {
+    plans?.close();
     await app.close();
     await store.close();
   };

@@ -123,7 +123,7 @@ export function makeJobSession(id: string, parts: SessionParts): JobSession {
   }
 
   const workOut = makePlanning({
-    ...{ desk, now },
+    ...{ desk, now, later },
     job: () => (state.kind === 'open' ? state.job : undefined),
     onPlanned: amend,
   });

@@ -40,21 +40,31 @@ export const NOT_PLANNED: Planned = {
   stopped: undefined,
 };
 
+/** So long the engine waits to hear whether a plan is at hand for the job just opened. */
+const LOOK_MS = 150;
+/** Where one is, the page is drawn from it first: the engine, starting beside it, would take its cores away. */
+const DRAW_MS = 700;
+
 export interface PlanningParts {
   readonly desk: PlanDesk;
   readonly now: () => Date;
+  /** Calls back after so many milliseconds. */
+  readonly later: (call: () => void, ms: number) => unknown;
   /** The job on the screen; undefined where none is open. */
   readonly job: () => Job | undefined;
   readonly onPlanned: (more: Partial<Planned>) => void;
 }
 
 /** Has the plan of the job on the screen worked out, and tells how it goes. The desk sees to it that only the newest is. */
-export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () => Promise<void> {
+export function makePlanning({ desk, now, later, job, onPlanned }: PlanningParts): () => Promise<void> {
   /** Parts of a plan, whole or not; one of another job than is on the screen is stale all through. */
   function soFar({ job: of, plan, begun, fresh, progress }: PlanSoFar): Partial<Planned> {
     const there = plan === undefined ? { begun } : { plan, begun: undefined };
     return { ...there, planOf: of, fresh: of === job() ? fresh : NONE, progress };
   }
+
+  let opening = true;
+  const wait = (ms: number) => new Promise<void>((over) => later(over, ms));
 
   return async function workOut() {
     const asked = job();
@@ -63,7 +73,7 @@ export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () =
     let atHand = false;
     let ended = false;
     // whole and of this very job: no part of what is under work adds to it
-    void desk.atHand(asked).then((found) => {
+    const looked = desk.atHand(asked).then((found) => {
       if (found === undefined || ended || asked !== job()) return;
       atHand = true;
       onPlanned({
@@ -71,6 +81,12 @@ export function makePlanning({ desk, now, job, onPlanned }: PlanningParts): () =
         ...{ stale: false, fresh: ALL, workedOutAt: found.at },
       });
     });
+    if (opening) {
+      opening = false;
+      await Promise.race([looked, wait(LOOK_MS)]);
+      if (atHand) await wait(DRAW_MS);
+      if (asked !== job()) return; // whoever changed it has asked for more
+    }
     try {
       const onPart = (part: PlanSoFar) => {
         if (!(atHand && part.job === asked)) onPlanned(soFar(part));

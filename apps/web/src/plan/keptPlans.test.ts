@@ -2,9 +2,9 @@ import { demoJobs, type Job, kestrelRise } from '@eaveline/job';
 import { type Plan, planFigures, workOut } from '@eaveline/plan';
 import { IDBFactory } from 'fake-indexeddb';
 import { expect, test } from 'vitest';
-import { engineOf, keptPlans } from './keptPlans.ts';
+import { keptPlans } from './keptPlans.ts';
 
-const ENGINE = engineOf('/assets/planWorker-BVAhBvUz.js');
+const ENGINE = 'a9d41c0de2f7b365';
 
 test('the plan of a job is at hand again, down to the last figure', async () => {
   const device = new IDBFactory();
@@ -27,7 +27,7 @@ test('a job one letter apart has no plan at hand, nor has another engine', async
   a.homeRun.lengthM += 0.001;
   expect(await plans.find(kestrelRise)).toMatchObject({ plan });
   expect(await plans.find(longer)).toBeUndefined();
-  expect(await keptPlans(engineOf('/assets/planWorker-Another.js'), device).find(kestrelRise)).toBeUndefined();
+  expect(await keptPlans('another', device).find(kestrelRise)).toBeUndefined();
 });
 
 test('what is forgotten is gone, and of many jobs the last twelve stay', async () => {

@@ -27,8 +27,8 @@ export const NO_PLANS_KEPT: KeptPlans = {
   forget: async () => {},
 };
 
-/** The engine that a file holds: its content gives it its name. */
-export const engineOf = (url: string) => url.split('/').at(-1) ?? url;
+/** The engine of this page as its build names it; undefined under work, where it changes under one's hands. */
+export const ENGINE: string | undefined = import.meta.env.VITE_ENGINE;
 
 const KEPT_AT_MOST = 12;
 const PLANS = 'plans';
@@ -52,7 +52,7 @@ function opened(indexed: IDBFactory): Promise<IDBDatabase> {
  * Plans in the browser's own database. What fails there is no news for anybody: the plan is worked out as ever, a
  * second later.
  *
- * @param engine  as `engineOf` has it.
+ * @param engine  as `ENGINE` has it.
  */
 export function keptPlans(engine: string, indexed: IDBFactory | undefined = globalThis.indexedDB): KeptPlans {
   if (indexed === undefined) return NO_PLANS_KEPT;

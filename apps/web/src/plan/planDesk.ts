@@ -1,10 +1,11 @@
 import type { Job } from '@eaveline/job';
 import type { StageName } from '@eaveline/plan';
-import { engineOf, type KeptPlans, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
+import { ENGINE, type KeptPlans, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
 import { knownPlans } from './knownPlans.ts';
 import type { Answer, Ask, PlanSummary, SetAside, WeatherRead } from './message.ts';
 import { NotWorkedOut, type PlanSoFar, Stopped, type WorkedOut, type WorkOutOptions } from './planSoFar.ts';
 import workerUrl from './planWorker.ts?worker&url';
+import { type ServedPlans, servedPlans } from './servedPlans.ts';
 
 export {
   type PlanSoFar,
@@ -26,8 +27,8 @@ export interface PlanDesk {
    */
   workOut(job: Job, options?: WorkOutOptions): Promise<WorkedOut>;
   /**
-   * The plan of this very state of the job as an earlier page had it worked out on this device. It is there before
-   * the engine is; the engine goes over it all the same.
+   * The plan of this very state of the job as an earlier page had it worked out on this device, or else the server. It
+   * is there before the engine is; the engine goes over it all the same.
    */
   atHand(job: Job): ReturnType<KeptPlans['find']>;
   /** From now on these stages are worked out before those they do not stand on: the open sheet is drawn from them. */
@@ -91,7 +92,11 @@ function expected<K extends Answer['kind']>(answer: Answer, kind: K): Extract<An
 }
 
 /** Puts the page's errands to a worker one at a time, and brings plans together from the parts that were redone. */
-export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_PLANS_KEPT): PlanDesk {
+export function makePlanDesk(
+  makeWorker: () => WorkerLike,
+  kept: KeptPlans = NO_PLANS_KEPT,
+  served: ServedPlans = NO_PLANS_KEPT,
+): PlanDesk {
   const plans = knownPlans();
   /** Weather files by job, to be read again by a worker that takes the place of an ended one. */
   const weather = new Map<string, Errand>();
@@ -250,8 +255,12 @@ export function makePlanDesk(makeWorker: () => WorkerLike, kept: KeptPlans = NO_
   return {
     workOut: (job, { onPart } = {}) =>
       ask({ kind: 'work out', job }, (answer) => workedOut(job.id, expected(answer, 'plan')), onPart),
-    // a plan on a weather file is not of the job alone
-    atHand: async (job) => (weather.has(job.id) || plans.get(job.id)?.plan !== undefined ? undefined : kept.find(job)),
+    async atHand(job) {
+      // a plan on a weather file is not of the job alone
+      if (weather.has(job.id) || plans.get(job.id)?.plan !== undefined) return undefined;
+      const onServer = served.find(job);
+      return (await kept.find(job)) ?? onServer;
+    },
     lookAt(stages) {
       first = stages;
     },
@@ -295,8 +304,7 @@ let desk: PlanDesk | undefined;
 
 /** The page's one desk, set up when first asked for. */
 export function planDesk(): PlanDesk {
-  // under work the engine's file has one name whatever is in it
-  const kept = import.meta.env.PROD ? keptPlans(engineOf(workerUrl)) : NO_PLANS_KEPT;
-  desk ??= makePlanDesk(() => new Worker(workerUrl, { type: 'module' }), kept);
+  const hire = () => new Worker(workerUrl, { type: 'module' });
+  desk ??= ENGINE === undefined ? makePlanDesk(hire) : makePlanDesk(hire, keptPlans(ENGINE), servedPlans(ENGINE));
   return desk;
 }

@@ -1,6 +1,6 @@
 import type { Job } from '@eaveline/job';
 import type { Plan } from '@eaveline/plan';
-import { engineOf, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
+import { ENGINE, keptPlans, NO_PLANS_KEPT } from './keptPlans.ts';
 import type { Answer, Ask, SetAside } from './message.ts';
 import { makePlanWork } from './planWork.ts';
 
@@ -8,7 +8,6 @@ import { makePlanWork } from './planWork.ts';
 interface WorkerScope {
   onmessage: ((event: MessageEvent<Ask | SetAside>) => void) | null;
   postMessage(answer: Answer): void;
-  readonly location: Pick<Location, 'pathname'>;
 }
 const scope = globalThis as unknown as WorkerScope;
 
@@ -25,7 +24,7 @@ const QUICK_MS = 8;
 
 /** Edits come one after another; what the job came to is kept when they rest. */
 const KEEP_AFTER_MS = 1500;
-const kept = import.meta.env.PROD ? keptPlans(engineOf(scope.location.pathname)) : NO_PLANS_KEPT;
+const kept = ENGINE === undefined ? NO_PLANS_KEPT : keptPlans(ENGINE);
 let keeping: ReturnType<typeof setTimeout> | undefined;
 function onWhole(job: Job, plan: Plan): void {
   clearTimeout(keeping);
