@@ -86,6 +86,16 @@ const rank = ({ wanted }: Errand) => RANK[wanted.kind];
 
 const planOf = ({ wanted }: Errand): Job | undefined => (wanted.kind === 'work out' ? wanted.job : undefined);
 
+/** The first that is there; undefined where none is. */
+function firstThere<T>(wanted: readonly Promise<T | undefined>[]): Promise<T | undefined> {
+  const there = wanted.map(async (one) => {
+    const found = await one;
+    if (found === undefined) throw new Error('not there');
+    return found;
+  });
+  return Promise.any(there).catch(() => undefined);
+}
+
 function expected<K extends Answer['kind']>(answer: Answer, kind: K): Extract<Answer, { kind: K }> {
   if (answer.kind !== kind) throw new Error(`The worker answered ${answer.kind} where ${kind} was asked`);
   return answer as Extract<Answer, { kind: K }>;
@@ -258,8 +268,7 @@ export function makePlanDesk(
     async atHand(job) {
       // a plan on a weather file is not of the job alone
       if (weather.has(job.id) || plans.get(job.id)?.plan !== undefined) return undefined;
-      const onServer = served.find(job);
-      return (await kept.find(job)) ?? onServer;
+      return firstThere([kept.find(job), served.find(job)]);
     },
     lookAt(stages) {
       first = stages;
