@@ -9,6 +9,7 @@ export * from './protection/index.ts';
 export { finite, positive, Refusal, type RefusalFacts, within } from './refusal.ts';
 export * from './scheduling/index.ts';
 export * from './series/index.ts';
+export * from './shade/index.ts';
 export * from './sky/index.ts';
 export * from './sun/index.ts';
 export * from './thermal/index.ts';
