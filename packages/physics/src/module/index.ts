@@ -16,3 +16,13 @@ export {
   moduleVoltageFromTable,
 } from './modulePowerTable.ts';
 export type { ModuleSheet } from './moduleSheet.ts';
+export {
+  BYPASS_V,
+  blankSectionState,
+  type Hill,
+  type SectionBest,
+  type SectionState,
+  sectionBest,
+  sectionHills,
+  sectionsAt,
+} from './sectionPower.ts';
