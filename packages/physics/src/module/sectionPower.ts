@@ -46,7 +46,7 @@ export function blankSectionState(): SectionState {
  */
 export function sectionsAt(
   model: ModuleModel,
-  light: readonly [number, number, number],
+  light: ArrayLike<number>,
   cellC: number,
   into: SectionState = blankSectionState(),
 ): SectionState {
@@ -56,7 +56,7 @@ export function sectionsAt(
   into.saturationA = Math.exp(into.logSaturation);
   into.idealityV = (model.idealityV * kelvin) / REFERENCE_K / 3;
   into.seriesOhm = model.seriesOhm / 3;
-  const [a, b, c] = light;
+  const [a, b, c] = [light[0] as number, light[1] as number, light[2] as number];
   const most = Math.max(a, b, c);
   const least = Math.min(a, b, c);
   const suns = [most, a + b + c - most - least, least];
@@ -80,7 +80,7 @@ function diodeVoltage(state: SectionState, k: number, currentA: number): number 
     const e = Math.exp(v / a + logSaturation);
     const step = (e + v * g - left) / (e / a + g);
     v -= step;
-    if (Math.abs(step) < 1e-9) break;
+    if (Math.abs(step) < 1e-8) break;
   }
   return v;
 }
@@ -106,74 +106,93 @@ function stack(state: SectionState, active: number, currentA: number, into: Floa
 
 const scratch = new Float64Array(3);
 
+/** Its top is flat: a current this near, as a share of its light's, costs nothing. */
+const NEAR = 1e-6;
+
+/** Climbs one hill: Newton's method on the slope of I·V(I), held inside the bracket the slope's sign has drawn. */
+function climb(state: SectionState, hill: Hill): void {
+  hill.powerW = hill.voltageV = hill.currentA = 0;
+  const active = hill.sections;
+  const most = state.photoA[active - 1] as number;
+  if (!(most > 0)) return;
+  let [low, high] = [0, most];
+  let current = 0.95 * most;
+  for (let turn = 0; turn < 40; turn++) {
+    stack(state, active, current, scratch);
+    const [volts, slope, bend] = [scratch[0] as number, scratch[1] as number, scratch[2] as number];
+    const rises = volts + current * slope;
+    if (rises > 0) low = current;
+    else high = current;
+    const next = current - rises / (2 * slope + current * bend);
+    const inside = next > low && next < high;
+    const step = (inside ? next : (low + high) / 2) - current;
+    current += step;
+    if (Math.abs(step) < NEAR * most) break;
+  }
+  stack(state, active, current, scratch);
+  const volts = scratch[0] as number;
+  if (!(volts > 0)) return;
+  hill.currentA = current;
+  hill.voltageV = volts;
+  hill.powerW = current * volts;
+}
+
 /**
  * The hills of a partly shaded module's power: at most one with one, two and three sections at work, each at its top.
- * A hill on which a brighter section would be held back for nothing has no power.
  *
- * On each, power I·V(I) rises to one maximum: Newton's method on its slope, held inside the bracket the slope's sign
- * has drawn.
+ * A section in less light than the current needs is bypassed and costs `BYPASS_V`.
  */
 export function sectionHills(state: SectionState): readonly [Hill, Hill, Hill] {
-  for (const hill of state.hills) {
-    hill.powerW = hill.voltageV = hill.currentA = 0;
-    const active = hill.sections;
-    let high = state.photoA[active - 1] as number;
-    if (!(high > 0)) continue;
-    let low = 0;
-    let current = 0.95 * high;
-    for (let turn = 0; turn < 40; turn++) {
-      stack(state, active, current, scratch);
-      const [volts, slope, bend] = [scratch[0] as number, scratch[1] as number, scratch[2] as number];
-      const rises = volts + current * slope;
-      if (rises > 0) low = current;
-      else high = current;
-      const next = current - rises / (2 * slope + current * bend);
-      const inside = next > low && next < high;
-      const step = (inside ? next : (low + high) / 2) - current;
-      current += step;
-      if (Math.abs(step) < 1e-9 * high) break;
-    }
-    stack(state, active, current, scratch);
-    const volts = scratch[0] as number;
-    if (!(volts > 0)) continue;
-    hill.currentA = current;
-    hill.voltageV = volts;
-    hill.powerW = current * volts;
-  }
+  for (const hill of state.hills) climb(state, hill);
   return state.hills;
+}
+
+/** No hill is higher than the current of its darkest section at the open-circuit voltages of all at work. */
+function highest(state: SectionState, active: number): number {
+  const { logSaturation, idealityV, photoA } = state;
+  let volts = 0;
+  for (let k = 0; k < active; k++) volts += Math.max(0, idealityV * (Math.log(photoA[k] as number) - logSaturation));
+  return (photoA[active - 1] as number) * volts;
 }
 
 /** What a unit gets of a partly shaded module, if it finds the highest hill its input can hold. */
 export interface SectionBest {
   powerW: number;
   voltageV: number;
-  /** Highest hill less the best of the others that are hills at all, W: what is lost on the wrong one. */
-  spreadW: number;
 }
 
 /**
  * The highest hill within an input's window, or the best point at the window's edges.
  *
  * Above a hill's top its power falls towards open circuit, below it towards the next hill: outside the window the
- * nearer edge of each hill is held.
+ * nearer edge of each hill is held. Hills that cannot be the highest are not climbed.
  *
  * @param lowV, highV  Edges of the tracking window, V.
  */
-export function sectionBest(state: SectionState, lowV: number, highV: number): SectionBest {
-  const best: SectionBest = { powerW: 0, voltageV: 0, spreadW: 0 };
-  let second = 0;
-  for (const hill of sectionHills(state)) {
+export function sectionBest(
+  state: SectionState,
+  lowV: number,
+  highV: number,
+  into: SectionBest = { powerW: 0, voltageV: 0 },
+): SectionBest {
+  into.powerW = into.voltageV = 0;
+  const [one, two, three] = [highest(state, 1), highest(state, 2), highest(state, 3)];
+  const first = three >= two && three >= one ? 2 : two >= one ? 1 : 0;
+  for (let turn = 0; turn < 3; turn++) {
+    const k = (first + turn) % 3;
+    const bound = k === 0 ? one : k === 1 ? two : three;
+    if (!(bound > into.powerW)) continue;
+    const hill = state.hills[k] as Hill;
+    climb(state, hill);
     if (hill.powerW === 0) continue;
     const held = Math.min(Math.max(hill.voltageV, lowV), highV);
     const powerW = held === hill.voltageV ? hill.powerW : held * currentAt(state, hill.sections, held);
-    if (powerW > best.powerW) {
-      second = best.powerW;
-      best.powerW = powerW;
-      best.voltageV = held;
-    } else second = Math.max(second, powerW);
+    if (powerW > into.powerW) {
+      into.powerW = powerW;
+      into.voltageV = held;
+    }
   }
-  best.spreadW = second > 0 ? best.powerW - second : 0;
-  return best;
+  return into;
 }
 
 /** Current with so many sections at work at a module voltage, A; bisection, for it is asked at the window's edges only. */

@@ -22,6 +22,11 @@ const PER_BIN = TURN / BINS;
 export interface BeamRaster {
   /** LEVELS × (BINS + 1). */
   readonly sums: Float32Array;
+  /** Bins of each level and the one above between which something is hidden: outside them nothing need be read. */
+  readonly first: Float32Array;
+  readonly last: Float32Array;
+  /** Mean share hidden, over all levels and hours with the sun above the level. */
+  readonly hidden: number;
 }
 
 /** Stretches of hour angle, rad from −π to π, in pairs. */
@@ -110,7 +115,9 @@ export function beamRaster(points: readonly (readonly Veil[])[], latitudeDeg: nu
   const mean = new Float64Array(BINS);
   const open = new Float64Array(BINS);
   const hidden = new Float64Array(BINS);
-  let any = false;
+  const first = new Float32Array(LEVELS).fill(BINS);
+  const last = new Float32Array(LEVELS);
+  let [lost, day] = [0, 0];
   for (let level = 0; level < LEVELS; level++) {
     const declination = ((LOWEST_DEG + level) * Math.PI) / 180;
     const [sinD, cosD] = [Math.sin(declination), Math.cos(declination)];
@@ -121,7 +128,6 @@ export function beamRaster(points: readonly (readonly Veil[])[], latitudeDeg: nu
       for (const { patch, transmission } of veils) {
         const arcs = arcsInPatch(patch, sinD, cosD, sinL, cosL);
         if (arcs.length === 0) continue;
-        any = true;
         if (transmission === 0) {
           solid.push(...arcs);
           continue;
@@ -139,13 +145,30 @@ export function beamRaster(points: readonly (readonly Veil[])[], latitudeDeg: nu
       }
       for (let bin = 0; bin < BINS; bin++) mean[bin] = (mean[bin] as number) + (open[bin] as number) / points.length;
     }
+    const up = BINS * (sunUp(sinL, cosL, sinD, cosD) / Math.PI);
+    day += up;
     let sum = 0;
     for (let bin = 0; bin < BINS; bin++) {
-      sum += mean[bin] as number;
+      const share = mean[bin] as number;
+      sum += share;
       sums[level * (BINS + 1) + bin + 1] = sum;
+      // a bin counts where its middle is by day: what is hidden by night is nothing
+      if (share >= 1 - 1e-9 || Math.abs(bin + 0.5 - BINS / 2) > up / 2 + 1) continue;
+      lost += 1 - share;
+      for (const near of [level, level - 1]) {
+        if (near < 0) continue;
+        first[near] = Math.min(first[near] as number, bin);
+        last[near] = Math.max(last[near] as number, bin + 1);
+      }
     }
   }
-  return any ? { sums } : undefined;
+  return lost > 0 ? { sums, first, last, hidden: lost / day } : undefined;
+}
+
+/** Half the day's length as an hour angle: cos H0 = −tan φ tan δ. */
+function sunUp(sinL: number, cosL: number, sinD: number, cosD: number): number {
+  const rise = (-sinL * sinD) / (cosL * cosD);
+  return rise <= -1 ? Math.PI : rise >= 1 ? 0 : Math.acos(rise);
 }
 
 /** Where the sun stands through each step, as rasters are read: worked out once for all places of a site. */
@@ -193,9 +216,7 @@ export function sunCells(
     const level = Math.min(LEVELS - 2, Math.floor(x));
     cells.level[i] = level;
     cells.levelShare[i] = x - level;
-    // cos H0 = −tan φ tan δ
-    const rise = (-sinL * sinD) / (cosL * Math.sqrt(Math.max(1e-12, 1 - sinD * sinD)));
-    const up0 = rise <= -1 ? Math.PI : rise >= 1 ? 0 : Math.acos(rise);
+    const up0 = sunUp(sinL, cosL, sinD, Math.sqrt(Math.max(1e-12, 1 - sinD * sinD)));
     const from = Math.max(hour - half, -up0);
     const to = Math.min(hour + half, up0);
     cells.from[i] = (from + Math.PI) / PER_BIN;
@@ -215,11 +236,16 @@ function upTo(sums: Float32Array, row: number, bins: number): number {
 }
 
 /** Mean share of the beam through one step; 1 where the sun is down. */
-export function beamOpen({ sums }: BeamRaster, { level, levelShare, from, to }: SunCells, step: number): number {
+export function beamOpen(
+  { sums, first, last }: BeamRaster,
+  { level, levelShare, from, to }: SunCells,
+  step: number,
+): number {
   const a = from[step] as number;
   const b = to[step] as number;
-  if (!(b > a)) return 1;
-  const row = (level[step] as number) * (BINS + 1);
+  const at = level[step] as number;
+  if (!(b > a) || b <= (first[at] as number) || a >= (last[at] as number)) return 1;
+  const row = at * (BINS + 1);
   const share = levelShare[step] as number;
   const low = upTo(sums, row, b) - upTo(sums, row, a);
   const high = upTo(sums, row + BINS + 1, b) - upTo(sums, row + BINS + 1, a);

@@ -80,12 +80,14 @@ test('the gum in the north-east takes from the east row’s north end and nothin
   // places on the east plane run from the south: E1·5 stands nearest the tree
   expect(moduleNamed('E1·5')?.shadeLoss).toBeGreaterThan(0.01);
   expect(moduleNamed('E1·5')?.shadeLoss).toBeGreaterThan(moduleNamed('E1·1')?.shadeLoss ?? 1);
-  expect(moduleNamed('W1·3')?.shadeLoss).toBe(0);
+  // its far side sees a sliver of the crown over the ridge
+  expect(moduleNamed('W1·3')?.shadeLoss).toBeLessThan(1e-4);
 });
 
-test('with the tree felled no module loses to near objects, and the loss it made comes back', () => {
+test('with the tree felled and nothing on the roof no module loses to near objects, and the loss it made comes back', () => {
   const felled = structuredClone(kestrelRise);
   felled.facts.site.objects = {};
+  felled.facts.roof.obstructions = {};
   const without = energyOf(felled).energy;
   expect(without.modules.every(({ shadeLoss }) => shadeLoss === 0)).toBe(true);
   expect(without.annualKwh).toBeGreaterThan(energy.annualKwh);

@@ -19,6 +19,7 @@ export interface EnergyView {
   readonly equipment: Job['choices']['equipment'];
   readonly units: Job['choices']['units'];
   readonly objects: readonly SiteFacts['objects'][string][];
+  readonly horizon: SiteFacts['horizon'];
   readonly supply: Pick<SupplyFacts, 'system' | 'nominalV'>;
   readonly exportLimit: ExportLimit;
   readonly loads: Pick<Facts['loads'], 'annualKwh' | 'dayShape'>;
@@ -32,6 +33,7 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
     equipment: energyEquipment(choices.equipment),
     units: choices.units,
     objects: Object.values(facts.site.objects),
+    horizon: facts.site.horizon,
     supply: { system: facts.supply.system, nominalV: facts.supply.nominalV },
     exportLimit: {
       ...exportLimitOf(facts.network, choices.exportLimitSetVA),
@@ -48,8 +50,8 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
     const wires = unitWires(trunks, sheetOfUnit, view.supply);
     const planes = new Map(roof.planes.map((plane) => [plane.id, plane]));
     const range = nineInTen(sun.climate.annualSd);
-    const { equipment, objects } = view;
-    const years = moduleYears({ sun, planes: roof.planes, modules: array.modules, equipment, objects });
+    const { equipment, objects, horizon } = view;
+    const years = moduleYears({ sun, planes: roof.planes, modules: array.modules, equipment, objects, horizon });
     const context = { sun, planes, wires, sheetOfUnit, units: view.units, equipment, range };
     const units = workUnits(array.modules, years, context);
     const modules = inOrder(
@@ -85,9 +87,9 @@ export const energyStage: Stage<'energy', 'sun' | 'roof' | 'array' | 'trunks', E
 };
 
 const leavesOut = [
-  'Near objects take the sun’s beam from the middle of a module. Their share of the sky’s light, and a shadow’s edge across the cells, are not followed; the sun is looked up at six places in each step.',
-  'Chimneys, flues and the roof’s own hips cast no shadow here.',
-  'A building is a square block with its sides to the compass points; its survey has one width.',
+  'Shadows are followed at four points in each of a module’s three sections. Cells of one section in unlike light are not followed, nor modules that shade each other.',
+  'A tree is one crown from its foot to its top, the same in all months. A building is a square block with its sides to the compass points; its survey has one width.',
+  'Near objects hide their share of an evenly bright sky, and neither brighten the module nor darken the ground before it.',
   `Dust takes ${DUST * 100} % all year, common practice, no source. Snow, age and damage are not followed.`,
   'Cells warm by the sheet’s own rule, without wind. Light from behind is not counted.',
   'A unit has one efficiency. Its tracking window and its start are judged by the checks, not hour by hour.',

@@ -125,11 +125,22 @@ function powerSteps(input: LedgerInput): Step[] {
   return [
     {
       what: 'warm cells and low sun',
-      value: year.dcKwh,
+      value: year.evenDcKwh,
       unit: 'kWh',
       source: 'De Soto, Klein and Beckman 2006; cell temperature by the sheet’s NOCT, after Ross 1980',
       facts: [given('NOCT', moduleSheet.noctC, '°C', `choices.equipment.${module.sheetId}.noctC`, sheet)],
     },
+    // of a clear module there is nothing to say
+    ...(year.dcKwh === year.evenDcKwh
+      ? []
+      : [
+          {
+            what: 'sections in unlike light',
+            value: year.dcKwh,
+            unit: 'kWh',
+            source: 'highest hill of three sections in series, each behind its bypass',
+          },
+        ]),
     {
       what: `${name}, ${(efficiency * 100).toFixed(1)} %`,
       value: acKwh + clippedKwh,

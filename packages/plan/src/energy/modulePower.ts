@@ -1,5 +1,14 @@
 import type { ModuleSheet } from '@eaveline/job';
-import { moduleFit, modulePowerFromTable, modulePowerLinear2014, modulePowerTable, Refusal } from '@eaveline/physics';
+import {
+  blankSectionState,
+  moduleFit,
+  modulePowerFromTable,
+  modulePowerLinear2014,
+  modulePowerTable,
+  Refusal,
+  sectionBest,
+  sectionsAt,
+} from '@eaveline/physics';
 
 /** D.c. power of one module, W, under light that reached its cells and at their temperature. */
 export type ModulePower = (irradiance: number, cellC: number) => number;
@@ -7,6 +16,8 @@ export type ModulePower = (irradiance: number, cellC: number) => number;
 /** A sheet's power and, where its figures fit no diode, the reason. */
 export interface SheetPower {
   readonly power: ModulePower;
+  /** The same with the light of each of its three sections: the highest hill of their summed curve. */
+  readonly sectionPower: (a: number, b: number, c: number, cellC: number) => number;
   readonly method: 'five parameters' | 'rated power and its coefficient';
   readonly why?: string;
 }
@@ -45,12 +56,25 @@ function byDiode(sheet: ModuleSheet): SheetPower {
     });
     const table = modulePowerTable(model);
     const scale = sheet.pmpW / modulePowerFromTable(table, 1000, 25);
-    return { power: (light, cellC) => scale * modulePowerFromTable(table, light, cellC), method: 'five parameters' };
+    const room = blankSectionState();
+    return {
+      power: (light, cellC) => scale * modulePowerFromTable(table, light, cellC),
+      sectionPower: (a, b, c, cellC) =>
+        scale * sectionBest(sectionsAt(model, [a, b, c], cellC, room), 0, Number.POSITIVE_INFINITY).powerW,
+      method: 'five parameters',
+    };
   } catch (refusal) {
     if (!(refusal instanceof Refusal)) throw refusal;
     const gamma = sheet.pmpPctPerK / 100;
+    const power = (light: number, cellC: number) =>
+      light > 0 ? Math.max(0, modulePowerLinear2014(sheet.pmpW, gamma, light, cellC)) : 0;
     return {
-      power: (light, cellC) => (light > 0 ? Math.max(0, modulePowerLinear2014(sheet.pmpW, gamma, light, cellC)) : 0),
+      power,
+      // so many sections in series carry the current of the darkest of them
+      sectionPower: (a, b, c, cellC) => {
+        const [most, middle, least] = [a, b, c].sort((x, y) => y - x) as [number, number, number];
+        return Math.max(power(most, cellC) / 3, (2 * power(middle, cellC)) / 3, power(least, cellC));
+      },
       method: 'rated power and its coefficient',
       why: refusal.message,
     };

@@ -14,6 +14,25 @@ import { unitYear } from './unitYear.ts';
 
 const of = (...values: number[]) => Float64Array.of(...values);
 
+/** Power in proportion to light, 0.3 % less a kelvin; of unlike sections the best two, or the darkest of all three. */
+const byLight = (light: number, cellC: number) => light * 0.43 * (1 - 0.003 * (cellC - 25));
+const linear = {
+  power: byLight,
+  sectionPower(a: number, b: number, c: number, cellC: number) {
+    const [, middle = 0, least = 0] = [a, b, c].sort((x, y) => y - x);
+    return Math.max((2 * byLight(middle, cellC)) / 3, byLight(least, cellC));
+  },
+};
+/** An hour at noon on an equinox, and one like it. */
+const noon = { level: Uint8Array.of(24, 24), levelShare: of(0, 0), from: of(138, 138), to: of(150, 150) };
+/** The same share of the beam at every hour of every day. */
+const evenRaster = (open: number) => ({
+  sums: Float32Array.from({ length: 49 * 289 }, (_, k) => (k % 289) * open),
+  first: new Float32Array(49),
+  last: new Float32Array(49).fill(288),
+  hidden: 1 - open,
+});
+
 test('one hour by hand: 800 W/m² in the plane, 780 behind the glass, 20 °C, NOCT 44 °C', () => {
   // cell 20 + 24/800 · 800 = 44 °C; 780 · 0.98 · 0.43 · (1 − 0.003 · 19) = 309.96 W
   const sun = { steps: 2, stepS: 3600, airC: of(20, 20) } as SunPlan;
@@ -22,16 +41,46 @@ test('one hour by hand: 800 W/m² in the plane, 780 behind the glass, 20 °C, NO
     diffuse: of(100, 0),
     beamBare: of(695, 0),
     diffuseBare: of(105, 0),
+    sky: of(60, 0),
+    skyBare: of(63, 0),
   } as unknown as PlaneSun;
-  const linear = (light1: number, cellC: number) => light1 * 0.43 * (1 - 0.003 * (cellC - 25));
-  const year = moduleYear(sun, light, undefined, linear, 44);
+  const year = moduleYear(sun, light, undefined, noon, linear, 44);
   expect(year.dcW[0]).toBeCloseTo(780 * 0.98 * 0.43 * (1 - 0.003 * 19), 9);
   expect(year.dcW[0]).toBeCloseTo(309.96, 2);
   expect(year.bareKwhM2).toBeCloseTo(0.8, 12);
   // half of the beam behind a tree: 340 + 100 behind the glass, 347.5 + 105 in the plane: cell 33.575 °C
-  const shaded = moduleYear(sun, light, of(0.5, 1), linear, 44);
+  const half = evenRaster(0.5);
+  const shaded = moduleYear(sun, light, { beam: [half, half, half], sky: [1, 1, 1], inside: [] }, noon, linear, 44);
   expect(shaded.dcW[0]).toBeCloseTo(440 * 0.98 * 0.43 * (1 - 0.003 * 8.575), 9);
   expect(1 - shaded.behindGlassKwhM2 / shaded.unshadedKwhM2).toBeCloseTo(340 / 780, 12);
+  // a third of the sky hidden: 20 of the 60 behind the glass, 21 in the plane, and the ground’s 40 stay
+  const under = moduleYear(
+    sun,
+    light,
+    { beam: [undefined, undefined, undefined], sky: [2 / 3, 2 / 3, 2 / 3], inside: [] },
+    noon,
+    linear,
+    44,
+  );
+  expect(under.bareKwhM2).toBeCloseTo(0.8 - 0.021, 12);
+  expect(under.behindGlassKwhM2).toBeCloseTo(0.78 - 0.02, 12);
+});
+
+test('one section in the dark of a tree: the light is a third less of the beam, the power goes by the sections', () => {
+  const sun = { steps: 1, stepS: 3600, airC: of(20) } as SunPlan;
+  const light = {
+    ...{ beam: of(600), diffuse: of(90), sky: of(60) },
+    ...{ beamBare: of(600), diffuseBare: of(90), skyBare: of(60) },
+  } as unknown as PlaneSun;
+  const dark = evenRaster(0);
+  const shade = { beam: [undefined, undefined, dark], sky: [1, 1, 0.5], inside: [] } as const;
+  const year = moduleYear(sun, light, shade, noon, linear, 44);
+  // mean light 600 · 2/3 + 60 · 5/6 + 30 = 480
+  expect(year.behindGlassKwhM2).toBeCloseTo(0.48, 12);
+  // cell 20 + 0.03 · 480 = 34.4 °C; two sections at (690 · 0.98) give two thirds of what the module would there
+  const warmth = 1 - 0.003 * 9.4;
+  expect(year.dcW[0]).toBeCloseTo((2 / 3) * 690 * 0.98 * 0.43 * warmth, 9);
+  expect(year.evenDcKwh).toBeCloseTo((480 * 0.98 * 0.43 * warmth) / 1000, 12);
 });
 
 test('the module gives its rated power at 1000 W/m² and 25 °C, and about 0.3 % less a kelvin', () => {

@@ -63,7 +63,7 @@ const leavesOut = [
   'A plane is an eave, a ridge and two straight sides. Broken eaves, dormers and valleys inside a plane are not drawn.',
   'Each plane stands alone: whether neighbours meet at hip and ridge is not checked.',
   'Rafters run straight up the slope at one spacing.',
-  'The horizon hides the sun. It does not take its share of the sky’s own light.',
+  'The horizon hides the sun and its share of the sky, which is taken as evenly bright. The ground stays as bright.',
   `Ground reflects ${ALBEDO * 100} % everywhere, common practice, no source. Snow is not followed.`,
   'Glass counts as plain, without a coating: a coated module gets about 1 % more.',
 ] as const;

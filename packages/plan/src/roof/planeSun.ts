@@ -1,5 +1,13 @@
-import { blankPlaneColumns, type PlaneColumns, perezSeries, planeSeries, type SunSeries } from '@eaveline/physics';
+import {
+  blankPlaneColumns,
+  type PlaneColumns,
+  perezSeries,
+  planeSeries,
+  type SunSeries,
+  skyShare,
+} from '@eaveline/physics';
 import type { SunPlan } from '../sun/types.ts';
+import { planeFrame } from './planeShape.ts';
 import type { PlaneSun } from './types.ts';
 
 /** Plain glass, 2 mm, index 1.526: what a sheet that says nothing of a coating gets. */
@@ -14,7 +22,8 @@ export type PlaneLight = (tiltDeg: number, facingDeg: number) => PlaneSun;
  * Light of a year on planes of one house.
  *
  * Perez 1990 sky, physical incidence modifier with its own averages for sky and ground. Light from the sun and from
- * the bright sky about it goes where the sun stands below the surveyed horizon; the rest of the sky stays.
+ * the bright sky about it goes where the sun stands below the surveyed horizon; of the rest of the sky, taken as evenly
+ * bright, the horizon takes the share it hides.
  *
  * @param horizonDeg  Height of the horizon for every whole degree of azimuth; nothing hidden where left out.
  */
@@ -26,7 +35,8 @@ export function planeLight(sun: SunPlan, horizonDeg: Float64Array | undefined): 
   return (tiltDeg, facingDeg) => {
     const plane = { tiltDeg, azimuthDeg: facingDeg, albedo: ALBEDO, incidence: GLASS };
     const lit = planeSeries(series, sun, sky, plane, columns);
-    return splitLight(sun, lit, open);
+    const { normal } = planeFrame(facingDeg, tiltDeg);
+    return splitLight(sun, lit, open, skyShare(normal, [], horizonDeg));
   };
 }
 
@@ -52,11 +62,13 @@ function openSky({ steps, zenithDeg, azimuthDeg }: SunPlan, horizonDeg: Float64A
 type Lit = PlaneColumns & { readonly skyIncidence: number; readonly groundIncidence: number };
 
 /** Parts what goes with the sun from what stays, and sums both. */
-function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array): PlaneSun {
+function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array, skyLeft: number): PlaneSun {
   const beam = new Float64Array(steps);
   const diffuse = new Float64Array(steps);
   const beamBare = new Float64Array(steps);
   const diffuseBare = new Float64Array(steps);
+  const fromSky = new Float64Array(steps);
+  const skyBare = new Float64Array(steps);
   const monthly = new Float64Array(12);
   let bare = 0;
   for (let i = 0; i < steps; i++) {
@@ -67,8 +79,10 @@ function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array
     const rest = sky - near;
     const ground = lit.ground[i] as number;
     bare += direct + rest + ground;
-    diffuseBare[i] = rest + ground;
-    diffuse[i] = rest * lit.skyIncidence + ground * lit.groundIncidence;
+    skyBare[i] = rest * skyLeft;
+    fromSky[i] = rest * skyLeft * lit.skyIncidence;
+    diffuseBare[i] = rest * skyLeft + ground;
+    diffuse[i] = (fromSky[i] as number) + ground * lit.groundIncidence;
     if (open[i] === 1) {
       beamBare[i] = direct;
       beam[i] = (lit.beamReduced[i] as number) + near * lit.skyIncidence;
@@ -83,6 +97,8 @@ function splitLight({ steps, stepS, month }: SunPlan, lit: Lit, open: Uint8Array
     diffuse,
     beamBare,
     diffuseBare,
+    sky: fromSky,
+    skyBare,
     monthlyKwhM2,
     annualKwhM2: monthlyKwhM2.reduce((sum, one) => sum + one, 0),
     annualBareKwhM2: bare * kwh,

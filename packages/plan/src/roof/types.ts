@@ -67,10 +67,13 @@ export interface PlaneSun extends PlaneFigures {
   readonly beam: Float64Array;
   /** Rest of the sky, and ground, in the plane, incidence loss taken off. */
   readonly diffuse: Float64Array;
+  /** Of `diffuse`, what comes from the sky. */
+  readonly sky: Float64Array;
   /** As `beam`, before the glass takes its share. */
   readonly beamBare: Float64Array;
   /** As `diffuse`, before the glass takes its share. */
   readonly diffuseBare: Float64Array;
+  readonly skyBare: Float64Array;
 }
 
 export interface RoofPlan {

@@ -39,7 +39,7 @@ function workSun(place: SunPlace, weather: WeatherYear | undefined): SunPlan {
   const series = weather ?? generatedYear(place);
   const stand = sunStand(place, weather);
   const sun = sunAtInstants(series.sunTimeMs, stand);
-  return planOf(place, series, sun, stand.utcOffsetH);
+  return planOf(place, series, sun, stand);
 }
 
 /**
@@ -78,7 +78,12 @@ function generatedYear({ latitudeDeg, longitudeDeg, elevationM, zone, climate }:
   return synthesiseYear(climate.normals, site, placeSeed(latitudeDeg, longitudeDeg));
 }
 
-function planOf(place: SunPlace, series: WeatherYear | SyntheticYear, sun: SunSeries, utcOffsetH: number): SunPlan {
+function planOf(
+  place: SunPlace,
+  series: WeatherYear | SyntheticYear,
+  sun: SunSeries,
+  { utcOffsetH, latitudeDeg }: ReturnType<typeof sunStand>,
+): SunPlan {
   const cutMonths = 'cutMonths' in series ? series.cutMonths : undefined;
   const fromFile = cutMonths === undefined;
   const { stepS, sunTimeMs, ghi } = series;
@@ -96,6 +101,7 @@ function planOf(place: SunPlace, series: WeatherYear | SyntheticYear, sun: SunSe
   const annualGhiKwhM2 = monthlyGhiKwhM2.reduce((sum, one) => sum + one, 0);
   return {
     climate: place.climate,
+    latitudeDeg,
     stepS,
     steps,
     sunTimeMs,

@@ -5,6 +5,8 @@ import type { Working } from '../working.ts';
 export interface SunFigures {
   /** The climate the year was made from: here again, so that later stages need not follow the survey's other facts. */
   readonly climate: Climate;
+  /** Where the sun is taken: the site, or the place of the weather file. */
+  readonly latitudeDeg: number;
   readonly stepS: number;
   readonly steps: number;
   readonly monthlyGhiKwhM2: readonly number[];
