@@ -4,13 +4,16 @@ import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 const MARGINS = { wide: 80, phone: 32 };
 const PHONE = '(max-width: 760px)';
 
+/** No page a drawing stands on is narrower; where a phone lists the sheets, what stands there is out of sight. */
+const NARROWEST = 300;
+
 /**
  * The width most drawings have on the page that stands: one that is drawn for it at first need not be drawn a second
  * time before it is ever seen.
  */
 function likelyWidth(): number {
   const main = typeof document === 'undefined' ? null : document.querySelector('main');
-  if (main === null || main.clientWidth === 0) return 744;
+  if (main === null || main.clientWidth < NARROWEST) return 744;
   return main.clientWidth - (matchMedia(PHONE).matches ? MARGINS.phone : MARGINS.wide);
 }
 
