@@ -72,6 +72,16 @@ test.each(demoJobs.map((job) => [job.name, job] as const))(
   LONG,
 );
 
+test('the year stands in the pack, with its range and every module by its name', () => {
+  for (const { job, plan, sheets, drawings } of laid.values()) {
+    const said = saidOn({ job, plan, sheets, drawings }, /^07$/);
+    const [low, high] = plan.energy.rangeKwh;
+    expect(said).toContain(`make ${(plan.energy.annualKwh / 1000).toFixed(1)} MWh a year`);
+    expect(said).toContain(`${(low / 1000).toFixed(1)} to ${(high / 1000).toFixed(1)} MWh`);
+    for (const { name } of plan.array.modules) expect(said).toContain(name);
+  }
+});
+
 test('every page of every demo pack says it is invented, and how many figures fail', () => {
   for (const { plan, drawings } of laid.values()) {
     const { fails, ask } = plan.checks.tally;
@@ -98,7 +108,7 @@ test('pages follow the road and know how many they are', () => {
   const { sheets, drawings, plan } = of(kestrelRise);
   const kinds = [...new Set(sheets.map((sheet) => sheet.block.sheet))];
   expect(kinds).toEqual([
-    ...['00', '08', '03', '03.N', '03.E', '03.W', '04.A', '04.B', '04.C', '05', '09', '09.C', '10'],
+    ...['00', '08', '03', '03.N', '03.E', '03.W', '04.A', '04.B', '04.C', '05', '07', '09', '09.C', '10'],
     ...['11.D', '11.L', '11.G', '11.B', '10.C', '08.W', '12'],
   ]);
   expect(plan.trunks.trunks).toHaveLength(3);

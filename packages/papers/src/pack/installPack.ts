@@ -5,6 +5,7 @@ import { circuitPages } from './circuitPages.ts';
 import { coverPages } from './coverPages.ts';
 import { csvFiles } from './csvFiles.ts';
 import { dayPages } from './dayPages.ts';
+import { energyPages } from './energyPages.ts';
 import { findingPages } from './findingPages.ts';
 import { kitPages } from './kitPages.ts';
 import { leftOutPages } from './leftOutPages.ts';
@@ -39,6 +40,7 @@ const kinds: readonly ((pack: Pack) => readonly Sheet[])[] = [
   planePages,
   trunkPages,
   circuitPages,
+  energyPages,
   kitPages,
   dayPages,
   testPages,
