@@ -4,6 +4,7 @@ export * from './board/types.ts';
 export * from './checks/types.ts';
 export * from './day/types.ts';
 export { decimalsApart } from './decimalsApart.ts';
+export { SKY_AZIMUTHS, type SkyOver, skyOver } from './energy/skyOver.ts';
 export * from './energy/types.ts';
 export * from './finding.ts';
 export * from './kit/types.ts';

@@ -1,3 +1,4 @@
+import { skyOver } from '@eaveline/plan';
 import { FindingsHere } from '../checks/FindingsHere.tsx';
 import type { SheetProps } from '../desk/sheetView.ts';
 import { Part } from '../parts/Part.tsx';
@@ -9,14 +10,16 @@ import { energySubjects } from './energySubjects.ts';
 import { MeanDayChart } from './MeanDayChart.tsx';
 import { ModuleStrip } from './ModuleStrip.tsx';
 import { bestMonth, dayKwh, meanDay } from './meanDay.ts';
+import { moduleUnderSky } from './moduleUnderSky.ts';
 import { MONTH_NAMES } from './monthNames.ts';
 import { PlaneTable } from './PlaneTable.tsx';
 import { planeYears } from './planeYears.ts';
+import { SunOverModule } from './SunOverModule.tsx';
 import { summerHours } from './summerHours.ts';
 import { WeatherUsed } from './WeatherUsed.tsx';
 
 /** Sheet 07: twelve months with their range, a mean day beside what the house uses, planes, modules, the weather used. */
-export function EnergySheet({ plan, selected, onSelect }: SheetProps) {
+export function EnergySheet({ plan, job, selected, onSelect }: SheetProps) {
   // the year is what the pad shows before anything is chosen: nobody asked to be taken to its row
   useSelectedInView(selected === 'year' ? undefined : selected);
   const { energy, sun, site } = plan;
@@ -30,6 +33,7 @@ export function EnergySheet({ plan, selected, onSelect }: SheetProps) {
     used === undefined
       ? `${figure(made, 1)} kWh made; what the house uses is not known`
       : `${figure(made, 1)} kWh made, ${figure(used, 1)} used, at most ${figure(atOnce ?? 0, 1)} of it as it is made`;
+  const { module: over, words: overWords } = moduleUnderSky(plan, selected);
   if (energy.modules.length === 0) return <WeatherUsed climate={sun.climate} />;
   return (
     <>
@@ -56,6 +60,21 @@ export function EnergySheet({ plan, selected, onSelect }: SheetProps) {
       <Part title="Modules, kWh a year" count={energy.modules.length}>
         <ModuleStrip plan={plan} selected={selected} onSelect={onSelect} />
       </Part>
+      {over !== undefined && (
+        <Part title={`The sky over ${over.name}`} aside={`${overWords}; hours by the sun`}>
+          <SunOverModule
+            id={`energy:${over.id}`}
+            label={`The sky over ${over.name}: ${overWords}`}
+            latitudeDeg={sun.latitudeDeg}
+            sky={skyOver(over, plan.roof.planes, {
+              objects: Object.values(job.facts.site.objects),
+              horizon: job.facts.site.horizon,
+            })}
+            selected={selected === `energy:${over.id}`}
+            onSelect={onSelect}
+          />
+        </Part>
+      )}
       <Part title="Figures of the year">
         <WorkingRows
           subjects={energySubjects(plan).filter(({ id }) => id === 'year' || id.startsWith('energy-stage'))}

@@ -13,4 +13,4 @@ export {
   type RoundBody,
 } from './convexBody.ts';
 export { type SkyPatch, skyPatch, stands } from './skyPatch.ts';
-export { skyShare } from './skyShare.ts';
+export { hiddenHeights, skyShare } from './skyShare.ts';

@@ -16,7 +16,7 @@ import {
   prism,
 } from './convexBody.ts';
 import { skyPatch, stands } from './skyPatch.ts';
-import { skyShare } from './skyShare.ts';
+import { hiddenHeights, skyShare } from './skyShare.ts';
 
 const LEVEL: Point = [0, 0, 1];
 const HERE: Point = [0, 0, 0];
@@ -86,6 +86,19 @@ describe('what a body hides', () => {
 
   test('a body of no depth is refused with the way out', () => {
     expect(() => block([0, 0, 0], 2, 0, 2)).toThrow('Give the body a width, a depth and a height above 0.');
+  });
+});
+
+describe('heights a body hides', () => {
+  test('a house 8 m off, 4 m wide and 3 m over the eye: up to atan(3/8) = 20.56° ahead, nothing 15° beside it', () => {
+    // its near face 8 m north, 4 m wide: atan(2/8) = 14.04° to either side
+    const [patch] = veil(block([0, 10, 0], 4, 4, 6), HERE).map((one) => one.patch);
+    if (patch === undefined) throw new Error('the house stands before the sky');
+    expect(hiddenHeights(patch, 0)?.[0]).toBe(0);
+    expect(hiddenHeights(patch, 0)?.[1]).toBeCloseTo(20.556, 3);
+    expect(hiddenHeights(patch, 14)).toBeDefined();
+    expect(hiddenHeights(patch, 15)).toBeUndefined();
+    expect(hiddenHeights(patch, 180)).toBeUndefined();
   });
 });
 

@@ -33,6 +33,18 @@ function inSlice({ patch, transmission }: Veil, sin: number, cos: number, lowest
   return { from, to, transmission };
 }
 
+/**
+ * Heights between which a body stands before the sky in one direction, degrees; undefined where it does not.
+ *
+ * @param azimuthDeg  Clockwise from north.
+ */
+export function hiddenHeights(patch: Veil['patch'], azimuthDeg: number): readonly [number, number] | undefined {
+  const azimuth = (azimuthDeg * Math.PI) / 180;
+  const hidden = inSlice({ patch, transmission: 0 }, Math.sin(azimuth), Math.cos(azimuth), 0);
+  const deg = (tangent: number) => (Math.atan(tangent) * 180) / Math.PI;
+  return hidden === undefined ? undefined : [deg(hidden.from), deg(hidden.to)];
+}
+
 /** Light of one slice above `lowest`, past all that hides part of it. */
 function seenInSlice(level: number, up: number, lowest: number, hidden: readonly Hidden[]): number {
   const ends = [lowest, Number.POSITIVE_INFINITY, ...hidden.flatMap(({ from, to }) => [from, to])].sort(
