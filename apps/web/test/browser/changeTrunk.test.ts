@@ -95,7 +95,7 @@ walk(
     expect(await said.textContent()).toBe(' It cannot be left empty. The job keeps 31 m.');
 
     expect(await saysOfA(page)).toBe(drawn);
-    expect(await register(page).getByRole('status').textContent()).toContain('All kept');
+    await soon(() => register(page).getByRole('status').textContent()).toContain('All kept');
     expect((await keptTrunkA(page, server.url)).homeRun.lengthM).toBe(31);
 
     // Escape gives the field back what the job keeps; a sound length is then taken
