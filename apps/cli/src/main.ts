@@ -27,7 +27,11 @@ const ENGINE = typeof EAVELINE_ENGINE === 'string' ? EAVELINE_ENGINE : 'from its
 /** Where the sheets are built to; the same way from the source of this file and from its bundle. */
 const SHEETS = fileURLToPath(new URL('../../web/dist/site', import.meta.url));
 
-const plans = plansAtHand(ENGINE, () => new Date());
+const plans = plansAtHand(
+  ENGINE,
+  () => new Date(),
+  (error) => process.stderr.write(`${error.stack}\n`),
+);
 
 const serveParts: ServeParts = {
   demoJobs: firstJobs,

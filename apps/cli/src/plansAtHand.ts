@@ -29,9 +29,10 @@ export interface PlansAtHand {
 /**
  * Plans kept while the server runs, for pages that open a job for the first time: their engine is not there yet.
  *
- * @param engine  names the engine down to its last letter: a page takes figures of its own engine only.
+ * @param engine     names the engine down to its last letter: a page takes figures of its own engine only.
+ * @param onMistake  receives why a job could not be worked out; its page says so too.
  */
-export function plansAtHand(engine: string, now: () => Date): PlansAtHand {
+export function plansAtHand(engine: string, now: () => Date, onMistake: (error: Error) => void): PlansAtHand {
   const kept = new Map<string, Kept>();
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
   let closed = false;
@@ -68,8 +69,7 @@ export function plansAtHand(engine: string, now: () => Date): PlansAtHand {
       if (closed || JSON.stringify(job).length > LONGEST_JOB) return;
       const begin = () => {
         waiting.delete(job.id);
-        // what cannot be worked out has no answer here; its page says why
-        walk(job).catch(() => {});
+        walk(job).catch(onMistake);
       };
       waiting.set(job.id, setTimeout(begin, REST_MS).unref());
     },

@@ -21,7 +21,8 @@ export async function fetchFirstPart(path: string): Promise<void> {
   await Promise.allSettled((id === undefined ? [bookPage] : [jobPage, jobDesk]).map((part) => part.fetch()));
   if (id === undefined) return;
   const sheet = sheetNoOf(page) ?? '01';
-  await import('./desk/deskPages.ts').then((desk) => desk.openEarly(decodeURIComponent(id), sheet), NOTHING);
+  // an address that cannot be read is told of where the page is drawn
+  await import('./desk/deskPages.ts').then((desk) => desk.openEarly(decodeURIComponent(id), sheet)).catch(NOTHING);
 }
 
 /** Fetches every page there is, so that one that is open goes on when its server does not. */

@@ -61,7 +61,7 @@ export function EnergySheet({ plan, job, selected, onSelect }: SheetProps) {
         <ModuleStrip plan={plan} selected={selected} onSelect={onSelect} />
       </Part>
       {over !== undefined && (
-        <Part title={`The sky over ${over.name}`} aside={`${overWords}; hours by the sun`}>
+        <Part title={`The sky over ${over.name}`} aside={overWords}>
           <SunOverModule
             id={`energy:${over.id}`}
             label={`The sky over ${over.name}: ${overWords}`}

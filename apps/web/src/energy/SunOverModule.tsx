@@ -3,7 +3,7 @@ import { useId } from 'react';
 import { Hatch } from '../drawing/Hatch.tsx';
 import { Thing } from '../drawing/Thing.tsx';
 import { useWidth } from '../drawing/useWidth.ts';
-import { hourLine, SUN_DAYS, type SunLine, sunWay } from './sunLines.ts';
+import { hourLine, LONGEST_DAY_DEG, SUN_DAYS, type SunLine, sunAt, sunWay } from './sunLines.ts';
 
 export interface SunOverModuleProps {
   readonly id: string;
@@ -17,6 +17,8 @@ export interface SunOverModuleProps {
 const LEFT = 34;
 const TOP = 16;
 const HIGH = 230;
+/** By the sun: it stands highest at 12. */
+const HOURS = Array.from({ length: 13 }, (_, k) => 6 + k);
 const COMPASS = [
   [0, 'N'],
   [45, 'NE'],
@@ -66,7 +68,7 @@ export function SunOverModule({ id, label, latitudeDeg, sky, selected, onSelect 
               d={way(sunWay(latitudeDeg, declinationDeg))}
             />
           ))}
-          {Array.from({ length: 13 }, (_, k) => 6 + k).map((hour) => (
+          {HOURS.map((hour) => (
             <path key={hour} className="pen18 hidden-line" d={way(hourLine(latitudeDeg, hour))} />
           ))}
           {sky.bodies.map(({ name, transmission, heights }) =>
@@ -89,6 +91,20 @@ export function SunOverModule({ id, label, latitudeDeg, sky, selected, onSelect 
           return name === undefined || height < 0 ? null : (
             <text key={name} className="close halo" x={x(azimuth)} y={y(height) - 5} textAnchor="middle">
               {name}
+            </text>
+          );
+        })}
+        {HOURS.map((hour) => {
+          const [azimuth, height] = sunAt(latitudeDeg, Math.sign(latitudeDeg) * LONGEST_DAY_DEG, 15 * (hour - 12));
+          return hour === 12 || height < 8 ? null : (
+            <text
+              key={hour}
+              className="close halo quiet"
+              x={x(azimuth) + (hour < 12 === latitudeDeg < 0 ? 7 : -7)}
+              y={y(height) - 3}
+              textAnchor={hour < 12 === latitudeDeg < 0 ? 'start' : 'end'}
+            >
+              {hour}
             </text>
           );
         })}
@@ -118,6 +134,10 @@ export function SunOverModule({ id, label, latitudeDeg, sky, selected, onSelect 
           </g>
         ))}
       </svg>
+      <p className="quiet small">
+        Hours by the sun. Thick: the horizon of the survey. Below the broken line the module is seen from behind.
+        Hatched: light comes through.
+      </p>
     </div>
   );
 }

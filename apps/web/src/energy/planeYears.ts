@@ -9,7 +9,7 @@ export interface PlaneYear {
   readonly kw: number;
   readonly kwh: number;
   readonly monthlyKwh: readonly number[];
-  /** Beam taken by near objects, share of the year, of the plane's modules together. */
+  /** Light taken by near objects, share of the year, of the plane's modules together. */
   readonly shadeLoss: number;
   readonly clippedKwh: number;
   readonly working: Working;

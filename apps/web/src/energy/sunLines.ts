@@ -3,7 +3,7 @@ export type SunLine = readonly (readonly [azimuthDeg: number, heightDeg: number]
 
 const RAD = Math.PI / 180;
 /** Tilt of the earth's axis. */
-const LONGEST_DAY_DEG = 23.44;
+export const LONGEST_DAY_DEG = 23.44;
 
 /** Declinations of the days whose ways are drawn, the longest and shortest day and the equinoxes named. */
 export const SUN_DAYS: readonly { readonly declinationDeg: number; readonly name?: string }[] = [

@@ -96,11 +96,22 @@ function lightSteps({ module, plane, sun, year }: LedgerInput): Step[] {
       facts: [given('rated power', module.pmpW, 'W', `choices.equipment.${module.sheetId}.pmpW`, 'equipment sheet')],
     },
     {
-      what: 'horizon and near objects',
-      value: year.bareKwhM2 * perKwhM2,
+      what: 'horizon',
+      value: year.openKwhM2 * perKwhM2,
       unit: 'kWh',
-      source: 'horizon and objects of the survey',
+      source: 'horizon of the survey',
     },
+    // of a clear module there is nothing to say
+    ...(year.bareKwhM2 === year.openKwhM2
+      ? []
+      : [
+          {
+            what: 'near objects',
+            value: year.bareKwhM2 * perKwhM2,
+            unit: 'kWh',
+            source: 'objects of the survey, things on the roof, its other planes',
+          },
+        ]),
     {
       what: 'glancing light',
       value: year.behindGlassKwhM2 * perKwhM2,
@@ -130,7 +141,6 @@ function powerSteps(input: LedgerInput): Step[] {
       source: 'De Soto, Klein and Beckman 2006; cell temperature by the sheet’s NOCT, after Ross 1980',
       facts: [given('NOCT', moduleSheet.noctC, '°C', `choices.equipment.${module.sheetId}.noctC`, sheet)],
     },
-    // of a clear module there is nothing to say
     ...(year.dcKwh === year.evenDcKwh
       ? []
       : [

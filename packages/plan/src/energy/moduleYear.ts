@@ -13,12 +13,12 @@ const ALIKE = 0.01;
 export interface ModuleYear {
   /** D.c. power a step, W. */
   readonly dcW: Float64Array;
-  /** Light in the plane past horizon and near objects, before glass and dust, kWh/m². */
+  /** Light in the plane past the horizon, before near objects, glass and dust, kWh/m². */
+  readonly openKwhM2: number;
+  /** The same past near objects. */
   readonly bareKwhM2: number;
   /** The same behind the glass, before dust, kWh/m². */
   readonly behindGlassKwhM2: number;
-  /** Behind the glass with no near object, kWh/m². */
-  readonly unshadedKwhM2: number;
   /** With the light of all three sections spread evenly over them, kWh. */
   readonly evenDcKwh: number;
   readonly dcKwh: number;
@@ -52,15 +52,15 @@ export function moduleYear(
   const skyMean = shade === undefined ? 1 : (shade.sky[0] + shade.sky[1] + shade.sky[2]) / 3;
   let bare = 0;
   let behind = 0;
-  let unshaded = 0;
+  let unhidden = 0;
   let even = 0;
   let dc = 0;
   for (let i = 0; i < steps; i++) {
     const spread = diffuse[i] as number;
     const direct = beam[i] as number;
     if (spread + direct <= 0) continue;
-    unshaded += direct + spread;
     let inPlane = (beamBare[i] as number) + (diffuseBare[i] as number);
+    unhidden += inPlane;
     let atCells = direct + spread;
     let unlike = false;
     let [a, b, c] = [1, 1, 1];
@@ -93,9 +93,9 @@ export function moduleYear(
   const kwh = stepS / 3.6e6;
   return {
     dcW,
+    openKwhM2: unhidden * kwh,
     bareKwhM2: bare * kwh,
     behindGlassKwhM2: behind * kwh,
-    unshadedKwhM2: unshaded * kwh,
     evenDcKwh: even * kwh,
     dcKwh: dc * kwh,
   };

@@ -52,7 +52,8 @@ test('one hour by hand: 800 W/m² in the plane, 780 behind the glass, 20 °C, NO
   const half = evenRaster(0.5);
   const shaded = moduleYear(sun, light, { beam: [half, half, half], sky: [1, 1, 1], inside: [] }, noon, linear, 44);
   expect(shaded.dcW[0]).toBeCloseTo(440 * 0.98 * 0.43 * (1 - 0.003 * 8.575), 9);
-  expect(1 - shaded.behindGlassKwhM2 / shaded.unshadedKwhM2).toBeCloseTo(340 / 780, 12);
+  expect(1 - shaded.bareKwhM2 / shaded.openKwhM2).toBeCloseTo(347.5 / 800, 12);
+  expect(shaded.behindGlassKwhM2).toBeCloseTo(0.44, 12);
   // a third of the sky hidden: 20 of the 60 behind the glass, 21 in the plane, and the ground’s 40 stay
   const under = moduleYear(
     sun,

@@ -7,7 +7,7 @@ export interface ModuleEnergy {
   readonly annualKwh: number;
   /** Loss at the unit's own ceiling, kWh a year. */
   readonly clippedKwh: number;
-  /** Light taken by near objects, sun and sky together, share of the module's year. */
+  /** Light in the plane that near objects take, sun and sky together, share of the module's year: a line of its ledger. */
   readonly shadeLoss: number;
   /** The chain from sun to a.c., a ledger: what, factor, running value. */
   readonly ledger: readonly {

@@ -78,7 +78,7 @@ function moduleEnergy(
     monthlyKwh,
     annualKwh: boardKwh,
     clippedKwh: share.clippedKwh,
-    shadeLoss: year.unshadedKwhM2 > 0 ? 1 - year.behindGlassKwhM2 / year.unshadedKwhM2 : 0,
+    shadeLoss: year.openKwhM2 > 0 ? 1 - year.bareKwhM2 / year.openKwhM2 : 0,
     ...writeLedger({
       module,
       moduleSheet: sheetOf(equipment, module.sheetId, 'module'),
