@@ -107,6 +107,18 @@ test('things on the roof and its other planes stand in the scene, each under its
   }
 });
 
+test('a chimney of 1.2 m stands so high over the middle of its foot, on a slope too, and as wide as it was taped', () => {
+  const chimney = { name: 'chimney', centre: [5, 3], widthM: 0.6, depthM: 0.5, heightM: 1.2 };
+  const [standing] = shadeScene([], [{ ...plane, areaM2: 0, obstructions: [chimney] } as unknown as RoofPlane]);
+  if (standing?.body.kind !== 'flat') throw new Error('a chimney has flat faces');
+  const { vertices } = standing.body;
+  const foot = onPlane(plane, [5, 3])[2];
+  expect(Math.max(...vertices.map(([, , up]) => up)) - foot).toBeCloseTo(1.2, 9);
+  // this plane’s eave runs east and west
+  const easts = vertices.map(([east]) => east);
+  expect(Math.max(...easts) - Math.min(...easts)).toBeCloseTo(0.6, 9);
+});
+
 test('one module moved: its own year is new, the others are the very same', () => {
   const { sun, roof, array } = workOut(kestrelRise);
   const { equipment } = kestrelRise.choices;

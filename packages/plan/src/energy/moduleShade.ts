@@ -88,9 +88,9 @@ export function moduleShade(
 ): ModuleShade | undefined {
   const sections = sectionPoints(module, plane);
   const { normal } = plane;
-  const before = scene.filter(
-    ({ body, planeId }) =>
-      planeId !== plane.id && sections.some((points) => points.some((point) => isBefore(body, point, normal))),
+  // its own plane lies behind it
+  const before = scene.filter(({ body }) =>
+    sections.some((points) => points.some((point) => isBefore(body, point, normal))),
   );
   if (before.length === 0) return undefined;
   const inside = before

@@ -9,8 +9,6 @@ export interface SceneBody {
   readonly name: string;
   readonly body: ConvexBody;
   readonly transmission: number;
-  /** Where it is a plane of the roof itself: it does not shade its own modules. */
-  readonly planeId?: string;
 }
 
 /** A place on a plane in the house's own coordinates. */
@@ -69,6 +67,6 @@ export function shadeScene(objects: readonly SiteObject[], planes: readonly Roof
   );
   const roof = planes
     .filter(({ areaM2 }) => areaM2 > 0)
-    .map(({ id, name, outline3d }) => ({ name, body: flatPolygon(outline3d), transmission: 0, planeId: id }));
+    .map(({ name, outline3d }) => ({ name, body: flatPolygon(outline3d), transmission: 0 }));
   return [...near, ...onRoof, ...roof];
 }

@@ -41,8 +41,8 @@ export function skyOver(
     // n·d = 0 at tan e = −n_h / n_u
     return level >= 0 ? 0 : (Math.atan(-level / normal[2]) * 180) / Math.PI;
   });
-  const bodies = shadeScene(objects, planes).flatMap(({ name, body, transmission, planeId }) => {
-    if (planeId === module.planeId || stands(point, body)) return [];
+  const bodies = shadeScene(objects, planes).flatMap(({ name, body, transmission }) => {
+    if (stands(point, body)) return [];
     const patch = skyPatch(body, point);
     if (patch === undefined) return [];
     const heights = SKY_AZIMUTHS.map((azimuth) => hiddenHeights(patch, azimuth));
